@@ -1,0 +1,9 @@
+module followingsea.example
+
+go 1.25.0
+
+require (
+	github.com/google/go-cmp v0.7.0
+	gonum.org/v1/gonum v0.17.0
+	pgregory.net/rapid v1.3.0
+)
