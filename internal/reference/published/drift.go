@@ -1,0 +1,9 @@
+package published
+
+import "followingsea.example/internal/reference"
+
+var driftSubjects = []reference.Subject{}
+
+var driftChecks = []reference.Check{}
+
+var driftSources = []reference.Source{}

@@ -1,0 +1,9 @@
+package published
+
+import "followingsea.example/internal/reference"
+
+var growthSubjects = []reference.Subject{}
+
+var growthChecks = []reference.Check{}
+
+var growthSources = []reference.Source{}

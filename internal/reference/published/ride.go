@@ -1,0 +1,9 @@
+package published
+
+import "followingsea.example/internal/reference"
+
+var rideSubjects = []reference.Subject{}
+
+var rideChecks = []reference.Check{}
+
+var rideSources = []reference.Source{}

@@ -1,0 +1,9 @@
+package published
+
+import "followingsea.example/internal/reference"
+
+var tideSubjects = []reference.Subject{}
+
+var tideChecks = []reference.Check{}
+
+var tideSources = []reference.Source{}

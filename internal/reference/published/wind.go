@@ -1,0 +1,9 @@
+package published
+
+import "followingsea.example/internal/reference"
+
+var windSubjects = []reference.Subject{}
+
+var windChecks = []reference.Check{}
+
+var windSources = []reference.Source{}
