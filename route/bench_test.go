@@ -1,0 +1,89 @@
+package route_test
+
+import (
+	"math"
+	"testing"
+
+	"followingsea.example/route"
+)
+
+var (
+	sinkLeg route.Leg
+	sinkF   float64
+)
+
+var benchPoints = func() [64][2]route.Point {
+	var p [64][2]route.Point
+	for i := range p {
+		a := route.Point{Lat: 20 + float64(i)/2, Lon: float64(i)}
+		p[i] = [2]route.Point{a, route.Direct(a, float64(i*37), 20e3).To}
+	}
+	return p
+}()
+
+func BenchmarkInverse(b *testing.B) {
+	b.ReportAllocs()
+	for i := range b.N {
+		p := &benchPoints[i&63]
+		sinkLeg = route.Inverse(p[0], p[1])
+	}
+}
+
+func BenchmarkShortInverse(b *testing.B) {
+	b.ReportAllocs()
+	for i := range b.N {
+		p := &benchPoints[i&63]
+		sinkLeg = route.ShortInverse(p[0], p[1])
+	}
+}
+
+// BenchmarkHaversine is the distance and both bearings on the sphere, which
+// is what ShortInverse gives on the ellipsoid.
+func BenchmarkHaversine(b *testing.B) {
+	b.ReportAllocs()
+	for i := range b.N {
+		p := &benchPoints[i&63]
+		sinkLeg = haversine(p[0], p[1])
+	}
+}
+
+// BenchmarkHaversineDistance is the distance alone.
+func BenchmarkHaversineDistance(b *testing.B) {
+	for i := range b.N {
+		p := &benchPoints[i&63]
+		sinkF = haversineDistance(p[0], p[1])
+	}
+}
+
+func haversineDistance(a, b route.Point) float64 {
+	const rad = math.Pi / 180
+	s, t := math.Sin((b.Lat-a.Lat)*rad/2), math.Sin((b.Lon-a.Lon)*rad/2)
+	return 2 * 6371008.8 * math.Asin(math.Sqrt(s*s+math.Cos(a.Lat*rad)*math.Cos(b.Lat*rad)*t*t))
+}
+
+func haversine(a, b route.Point) route.Leg {
+	const rad = math.Pi / 180
+	s1, c1 := math.Sincos(a.Lat * rad)
+	s2, c2 := math.Sincos(b.Lat * rad)
+	sl, cl := math.Sincos((b.Lon - a.Lon) * rad)
+	h, g := math.Sin((b.Lat-a.Lat)*rad/2), math.Sin((b.Lon-a.Lon)*rad/2)
+	d := 2 * 6371008.8 * math.Asin(math.Sqrt(h*h+c1*c2*g*g))
+	c := math.Atan2(sl*c2, c1*s2-s1*c2*cl) / rad
+	e := math.Atan2(sl*c1, c1*s2*cl-s1*c2) / rad
+	return route.Leg{From: a, To: b, Distance: d, Course: c, End: e}
+}
+
+func BenchmarkExp(b *testing.B) {
+	x := 0.3
+	for range b.N {
+		x = math.Exp(-x)
+	}
+	sinkF = x
+}
+
+func BenchmarkHeadingFor(b *testing.B) {
+	w := route.Toward(0.7, 130)
+	for i := range b.N {
+		sinkF, _ = route.HeadingFor(float64(i&255), 1.8, w)
+	}
+}
