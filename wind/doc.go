@@ -1,0 +1,2 @@
+// Package wind reads a wind record or forecast and says what sea it raises.
+package wind
