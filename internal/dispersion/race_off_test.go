@@ -1,0 +1,5 @@
+//go:build !race
+
+package dispersion
+
+const raceOn = false

@@ -1,0 +1,5 @@
+//go:build race
+
+package dispersion
+
+const raceOn = true // the race detector slows the oracle some ten times
