@@ -1,0 +1,33 @@
+// Package wave computes linear water waves: how long and how fast a wave of a period is over a depth, what a current, a
+// shoaling bottom, a reef or a cliff makes of it, how its heights vary in an irregular sea, and when a swell from afar
+// arrives.
+//
+// # The calls most people need
+//
+//	w := wave.Solve(6, math.Inf(1)) // a 6 s wave in deep water
+//	w.PhaseSpeed / wave.Knot        // 18.2: its crests, in knots
+//	w.GroupSpeed / wave.Knot        // 9.1: its energy
+//
+// # Conventions
+//
+// Metres, seconds, m/s. Periods and heights are those of one regular wave (T, H) unless the name says otherwise: Hs is
+// the significant height, 4 √m0. The depth of deep water is +Inf. Currents are given along the wave: positive where they
+// run with it. Angles to a shore or a wall are measured between the direction of travel and the normal, and are said so.
+//
+// Package functions use standard gravity and sea water of 1025 kg/m³; the same methods on a Water take others, which
+// matters in the fourth digit when a textbook is followed.
+//
+// Formulas return NaN for what has no answer, with the cases listed; they never panic and never return a number for a NaN.
+// Where a wave leaves the range that linear theory is fit for, Remarks says so.
+//
+// # Accuracy
+//
+// The dispersion relation is solved to the last bit (internal/dispersion), faster than one call of math.Exp. Linear theory
+// itself is good to a few per cent in speed for waves that are not steep (H/L below some 0.05) nor high for their depth
+// (H L²/h³ below some 26); breaking laws scatter by 10 to 15 % and more.
+//
+// # Sources
+//
+// Each function names its source by a key of the bibliography in internal/reference/published, and the published values it
+// is checked against are listed in CHECKS.md.
+package wave
