@@ -273,3 +273,27 @@ func TestRegimeLimitsLetPass(t *testing.T) {
 	_, s = speedErrors(1.0 / 11)
 	near(t, "shallow at 1/11", s, 0.052, 1e-3)
 }
+
+func TestPackageFunctionsAreTheDefaultWater(t *testing.T) {
+	w := wave.Water{Gravity: 9.80665, Density: 1025}
+	for _, c := range []struct {
+		name     string
+		f        func(a, b float64) float64
+		m        func(a, b float64) float64
+		one, two float64
+	}{
+		{"Wavenumber", wave.Wavenumber, w.Wavenumber, 7, 9},
+		{"Length", wave.Length, w.Length, 7, 9},
+		{"PhaseSpeed", wave.PhaseSpeed, w.PhaseSpeed, 7, 9},
+		{"GroupSpeed", wave.GroupSpeed, w.GroupSpeed, 7, 9},
+		{"Solve", func(a, b float64) float64 { return wave.Solve(a, b).GroupSpeed }, func(a, b float64) float64 { return w.Solve(a, b).GroupSpeed }, 7, 9},
+		{"PeriodOfLength", wave.PeriodOfLength, w.PeriodOfLength, 40, 9},
+		{"PeriodOfSpeed", wave.PeriodOfSpeed, w.PeriodOfSpeed, 7, 9},
+		{"DepthOfLength", wave.DepthOfLength, w.DepthOfLength, 7, 40},
+	} {
+		near(t, c.name, c.f(c.one, c.two), c.m(c.one, c.two), 0)
+		if math.IsNaN(c.f(c.one, c.two)) {
+			t.Errorf("%s is NaN", c.name)
+		}
+	}
+}

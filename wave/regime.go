@@ -55,20 +55,18 @@ func (v Wave) Regime() Regime { return RegimeLimits{1.0 / 20, 1.0 / 2}.Regime(v.
 //
 // Special cases are:
 //
-//	Regime(depth, length) = NoRegime if either is zero, negative or NaN, or both are infinite
+//	Regime(depth, length) = NoRegime if either is zero, negative or NaN, both are infinite, or a limit is not finite
 //
-// Source: the limits' own.
+// Source: [CEM-II-1] Table II-1-1, for the usual limits.
 func (l RegimeLimits) Regime(depth, length float64) Regime {
 	r := depth / length
 	switch {
-	case !(depth > 0 && length > 0) || math.IsNaN(r):
+	case !(depth > 0 && length > 0) || math.IsNaN(r) || !finite(l.Shallow) || !finite(l.Deep):
 		return NoRegime
 	case r >= l.Deep:
 		return Deep
 	case r <= l.Shallow:
 		return Shallow
-	case r < l.Deep && r > l.Shallow:
-		return Intermediate
 	}
-	return NoRegime // a limit is NaN
+	return Intermediate
 }
