@@ -19,8 +19,7 @@ type Mark struct {
 //
 //	Springness = NaN if any is NaN or infinite, if r is negative, or unless springs > neaps ≥ 0
 //
-// Source: [SeaKayakNav] section 2.10; the scale of the computation of rates
-// in [NP-251].
+// Source: [SeaKayakNav] section 2.10.
 func Springness(r, springs, neaps float64) float64 {
 	if !(r >= 0) || math.IsInf(r, 0) || !(springs > neaps && neaps >= 0) || math.IsInf(springs, 0) {
 		return math.NaN()

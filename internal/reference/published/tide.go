@@ -6,4 +6,3 @@ var tideSubjects = []reference.Subject{}
 
 var tideChecks = []reference.Check{}
 
-var tideSources = []reference.Source{}
