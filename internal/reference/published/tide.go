@@ -5,4 +5,3 @@ import "followingsea.example/internal/reference"
 var tideSubjects = []reference.Subject{}
 
 var tideChecks = []reference.Check{}
-
