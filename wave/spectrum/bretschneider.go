@@ -9,7 +9,7 @@ import "math"
 //
 // It is the JONSWAP shape with no peak enhancement. Hs is Hm0, 4√m₀.
 //
-// Source: [WAFO] Bretschneider; [Goda2010] Eq. 2.10.
+// Source: [WAFO] Bretschneider; [Goda2010Book] Eq. 2.10.
 type Bretschneider struct {
 	Hs float64 // Hm0, m
 	Tp float64 // period of the peak, s
@@ -49,7 +49,7 @@ func base0(x float64) float64 {
 //	MomentWithin(n ≥ 4, lo, +Inf) = +Inf
 //	MomentWithin = NaN unless 0 ≤ lo ≤ hi, n is finite and the spectrum valid
 //
-// Source: [Goda2010] sec. 2.4; [Gran1992] sec. 3.1.
+// Source: [Goda2010Book] sec. 2.4; [Gran1992] sec. 3.1.
 func (b Bretschneider) MomentWithin(n, lo, hi float64) float64 {
 	if !orderly(n, lo, hi) || !b.valid() {
 		return math.NaN()

@@ -65,7 +65,7 @@ func peakedness(x, below, above float64) float64 {
 //	MomentWithin(n ≥ 4, lo, +Inf) = +Inf
 //	MomentWithin = NaN unless 0 ≤ lo ≤ hi, n is finite and the spectrum valid
 //
-// Source: [Hasselmann1973] Eq. 2.4.1; [Goda2010] Eq. 2.32.
+// Source: [Hasselmann1973] Eq. 2.4.1; [Goda2010Book] Eq. 2.32.
 func (j JONSWAP) MomentWithin(n, lo, hi float64) float64 {
 	if !orderly(n, lo, hi) || !j.valid() {
 		return math.NaN()

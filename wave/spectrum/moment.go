@@ -23,7 +23,7 @@ import (
 //	Moment(s, n) = +Inf for n ≥ 4 and a shape with a tail of f⁻⁵
 //	Moment(s, n) = NaN if n or any density met is NaN
 //
-// Source: [Goda2010] Eq. 2.32; [CEM-II-1] Eq. II-1-151.
+// Source: [Goda2010Book] Eq. 2.32; [CEM-II-1] sec. II-1-3.
 func Moment(s Spectrum, n float64) float64 { return MomentWithin(s, n, 0, math.Inf(1)) }
 
 // MomentWithin returns the moment of order n (any real number) of the part of the spectrum from lo to hi Hz, in m² Hzⁿ:
@@ -34,7 +34,7 @@ func Moment(s Spectrum, n float64) float64 { return MomentWithin(s, n, 0, math.I
 //	MomentWithin = 0 for lo = hi
 //	MomentWithin = NaN unless 0 ≤ lo ≤ hi and n is finite
 //
-// Source: [Goda2010] Eq. 2.32.
+// Source: [Goda2010Book] Eq. 2.32.
 func MomentWithin(s Spectrum, n, lo, hi float64) float64 {
 	if !orderly(n, lo, hi) {
 		return math.NaN()

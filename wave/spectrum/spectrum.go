@@ -27,7 +27,7 @@ type PeakSpectrum interface {
 // A Sum is several wave systems at once, such as a wind sea and two swells: their variances add, so that their heights
 // add as squares.
 //
-// Source: [Goda2010] sec. 2.4.
+// Source: [Goda2010Book] sec. 2.4.
 type Sum []Spectrum
 
 // Density returns the sum of the densities in m²/Hz at the frequency in Hz; of no systems at all it is 0.
