@@ -19,6 +19,9 @@ var (
 	ErrGust = errors.New("wind: gust below the mean")
 )
 
+// ErrHeight is a wave height that is negative or not a number.
+var ErrHeight = errors.New("wind: wave height out of range")
+
 // Strongest is the highest mean speed or gust, in m/s, that is accepted from
 // outside data: just above the strongest gust ever measured at the surface
 // (113.2 m/s, Barrow Island, 10 April 1996). More is a slip of units.
