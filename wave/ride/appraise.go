@@ -1,0 +1,279 @@
+package ride
+
+import "math"
+
+// Sea says what the sea brings the paddler. After Prepare it allocates
+// nothing.
+//
+// Errors: [ErrSea] for a field outside its range.
+func (p *Prepared) Sea(sea Sea) (Ride, error) {
+	if err := sea.check(); err != nil {
+		return Ride{}, err
+	}
+	g := sea.gravity()
+	s := &p.surge
+	u := s.share * sea.Wind
+	r := Ride{FlatSpeed: s.flat(s.cruise, u), SprintSpeed: s.flat(s.sprint, u)}
+
+	var bs bins
+	blocked := p.fill(&bs, sea.WindSea, &sea, g)
+	blocked = math.Max(blocked, p.fill(&bs, sea.Swell, &sea, g))
+	r.Remarks = sea.remarks(blocked)
+
+	sigmaF := s.load(&bs, g)
+	f := s.settle(&bs, sigmaF, u, g, r.FlatSpeed, 0.3)
+	r.Speed = f.speed
+	r.Gain = r.Speed - r.FlatSpeed
+	r.OverGround = r.Speed + sea.Current
+	r.SpeedWander, r.Sprinting = f.sigma, f.sprinting
+
+	// Time above sprint speed, for a speed that wanders normally about its
+	// mean, and how often it rises through it (Rice).
+	if f.sigma > 0.01 {
+		z := (r.SprintSpeed - r.Speed) / f.sigma
+		r.RidingShare = 0.5 * math.Erfc(z/math.Sqrt2)
+		up := riseRate * f.rate / (2 * math.Pi) * math.Exp(-z*z/2)
+		r.CatchesPerHour = 3600 * up
+		if up > 0 && r.RidingShare > 1e-6 {
+			r.Life = r.RidingShare / up
+			r.RidingSpeed = r.Speed + f.sigma*math.Exp(-z*z/2)/math.Sqrt(2*math.Pi)/r.RidingShare
+		}
+	}
+	p.longest(&r, &sea, u, g)
+	p.dominant(&r, &sea, u, g)
+	r.Spread = p.spread(&bs, &sea, f, u, g)
+	if r.RidingSpeed > 7 {
+		r.Remarks |= FastBumps
+	}
+	return r, nil
+}
+
+// dominant fills in what the waves of the peak need, and how many have it: the
+// heights of waves are Rayleigh distributed.
+func (p *Prepared) dominant(r *Ride, sea *Sea, u, g float64) {
+	y := sea.leading()
+	cos := math.Cos(y.Off * (math.Pi / 180))
+	if !(y.Hs > 0 && cos >= bumpCos) {
+		return
+	}
+	w, ok := p.surge.train(y.Tp, sea.Depth, sea.Current*cos, cos, g)
+	if !ok || !(w.perM > 0) || w.c <= r.SprintSpeed {
+		return
+	}
+	r.DominantCatch = p.catching(&p.surge, w, find(tableWind[:], sea.Wind), u, r.SprintSpeed, g) / w.perM
+	x := r.DominantCatch / y.Hs
+	r.DominantShare = math.Exp(-2 * x * x)
+}
+
+// longest fills in the rideable band and the shares of it.
+func (p *Prepared) longest(r *Ride, sea *Sea, u, g float64) {
+	s := &p.surge
+	cos := math.Cos(sea.leading().Off * (math.Pi / 180))
+	if cos < bumpCos {
+		return
+	}
+	// The longest period held: the last at which the push of a wave of slope
+	// 0.15 covers what a sprint lacks. The push falls and the lack grows with
+	// the period.
+	held := func(t float64) bool {
+		w, ok := s.train(t, sea.Depth, sea.Current*cos, cos, g)
+		return ok && w.perM > 0 && -s.balance(w.c, s.sprint, u) <= w.perM*2*heldSlope*cos/w.k
+	}
+	lo, hi := 0.0, 30.0
+	for t := 1.0; t < hi; t += 0.5 {
+		if held(t) {
+			lo = t
+		} else if lo > 0 {
+			hi = t
+		}
+	}
+	if lo == 0 {
+		return
+	}
+	if hi > lo+0.75 { // held at every period tried
+		hi = lo
+	}
+	for hi-lo > 1e-6 {
+		mid := (lo + hi) / 2
+		if held(mid) {
+			lo = mid
+		} else {
+			hi = mid
+		}
+	}
+	w, ok := s.train(lo, sea.Depth, sea.Current*cos, cos, g)
+	if !ok {
+		return
+	}
+	r.LongestPeriod, r.LongestCelerity = lo, w.c
+
+	var m [3]float64
+	p.above(&m, &sea.WindSea, 1/lo)
+	p.above(&m, &sea.Swell, 1/lo)
+	total := (sea.WindSea.Hs*sea.WindSea.Hs + sea.Swell.Hs*sea.Swell.Hs) / 16
+	if !(m[0] > 0 && total > 0) {
+		return
+	}
+	r.RideableHs = 4 * math.Sqrt(m[0])
+	r.RideablePeriod = m[0] / m[1]
+	r.EnergyShare = math.Min(1, m[0]/total)
+	nu2 := m[0]*m[2]/(m[1]*m[1]) - 1
+	if !(nu2 > 1e-6) {
+		return
+	}
+	r.WaveShare = p.waveShare(r, sea, math.Sqrt(nu2), cos, u, g)
+}
+
+// riseRate lowers the count of a Gaussian speed to that of the simulated one,
+// which lingers on the bumps. Fitted to the same 60 seas as the mean speed.
+const riseRate = 0.74
+
+const (
+	heldSlope  = 0.15 // ak of the steepest wave that counts for the longest period held
+	shareSteps = 38
+)
+
+// waveShare is the part of the waves of the rideable band that a sprint
+// catches: the joint density of heights and periods over periods of 0.3 to 2.2
+// times the mean, from the height that catches to the height that breaks. The
+// integral over heights is done in closed form.
+func (p *Prepared) waveShare(r *Ride, sea *Sea, nu, cos, u, g float64) float64 {
+	s := &p.surge
+	wind := find(tableWind[:], sea.Wind)
+	const dt = 1.9 / shareSteps
+	share, all := 0.0, 0.0
+	for i := range shareSteps {
+		t := 0.3 + (float64(i)+0.5)*dt
+		x := (1 - 1/t) / nu
+		a := 1 + x*x
+		weight := 1 / (t * t * a * math.Sqrt(a))
+		all += weight
+		w, ok := s.train(t*r.RideablePeriod, sea.Depth, sea.Current*cos, cos, g)
+		if !ok || !(w.perM > 0) || w.c <= r.SprintSpeed {
+			continue
+		}
+		low := p.catching(s, w, wind, u, r.SprintSpeed, g) / w.perM
+		high := breakingSteep * 2 * math.Pi * cos / w.k
+		scale := math.Sqrt2 / r.RideableHs * math.Sqrt(a)
+		if high > low {
+			share += weight * (below(high*scale) - below(low*scale))
+		}
+	}
+	return share / all
+}
+
+// below is the part of a Maxwellian variable below z: erf z − 2z/√π e^(−z²).
+func below(z float64) float64 {
+	return math.Erf(z) - 2/math.Sqrt(math.Pi)*z*math.Exp(-z*z)
+}
+
+// train makes the wave of a period as the board meets it, with the push per
+// metre.
+func (s *surge) train(period, depth, along, cos, g float64) (train, bool) {
+	k, intrinsic, ok := intrinsicWave(period, depth, along, g)
+	if !ok {
+		return train{}, false
+	}
+	w := train{k: k * cos, c: 2 * math.Pi / intrinsic / (k * cos)}
+	w.perM = s.push(w.k, k, g)
+	return w, true
+}
+
+// leading is the system that carries the bumps: the shorter one, unless it does
+// not run with the board.
+func (s *Sea) leading() *System {
+	a, b := &s.WindSea, &s.Swell
+	with := func(y *System) bool { return y.Hs > 0 && math.Cos(y.Off*(math.Pi/180)) >= bumpCos }
+	switch {
+	case with(a) && with(b):
+		if b.Tp < a.Tp {
+			return b
+		}
+		return a
+	case with(b):
+		return b
+	}
+	return a
+}
+
+// above adds the moments of a system above a frequency, in m² Hzⁿ, if it runs
+// with the board.
+func (p *Prepared) above(m *[3]float64, y *System, low float64) {
+	if y.Hs == 0 || math.Cos(y.Off*(math.Pi/180)) < bumpCos {
+		return
+	}
+	gamma := y.Gamma
+	if gamma == 0 {
+		gamma = 3.3
+	}
+	lo := math.Max(0.5, low*y.Tp)
+	const hi, n = 20.0, 64
+	if lo >= hi {
+		return
+	}
+	scale := p.jonswapFactor(gamma) * 5.0 / 16 * y.Hs * y.Hs
+	h := math.Log(hi/lo) / n
+	ratio := math.Exp(h / 2)
+	x := lo
+	for i := range 2*n + 1 {
+		weight := 2.0
+		switch {
+		case i == 0 || i == 2*n:
+			weight = 1
+		case i%2 == 1:
+			weight = 4
+		}
+		e := scale * jonswapShape(x, gamma) * x * weight * h / 6
+		f := x / y.Tp
+		m[0] += e
+		m[1] += e * f
+		m[2] += e * f * f
+		x *= ratio
+	}
+}
+
+// spread is one standard deviation of the mean speed over an hour: the
+// parameters moved one at a time, the closed form against simulation, and the
+// chance of one hour.
+func (p *Prepared) spread(bs *bins, sea *Sea, f field, u, g float64) float64 {
+	sum := 0.0
+	for i := range p.variants {
+		v := &p.variants[i]
+		sigmaF := v.load(bs, g)
+		d := v.settle(bs, sigmaF, v.share*sea.Wind, g, f.speed, math.Max(f.sigma, 0.1)).speed - f.speed
+		sum += d * d
+	}
+	const model, memory, hour = 0.03, 7.0, 3600.0
+	sum += model * model * f.speed * f.speed
+	sum += f.sigma * f.sigma * 2 * memory / hour
+	return math.Sqrt(sum)
+}
+
+func (s *Sea) remarks(blocked float64) Remark {
+	var r Remark
+	for _, y := range [...]*System{&s.WindSea, &s.Swell} {
+		if y.Hs == 0 {
+			continue
+		}
+		if math.Cos(y.Off*(math.Pi/180)) < bumpCos {
+			r |= FromAhead
+		}
+		k, _, ok := intrinsicWave(y.Tp, s.Depth, 0, s.gravity())
+		if ok {
+			length := 2 * math.Pi / k
+			if y.Hs/length > 0.05 {
+				r |= SteepSea
+			}
+			if length > 20*s.Depth || y.Hs > s.Depth/3 {
+				r |= ShallowWater
+			}
+		}
+	}
+	if blocked > 1e-3 {
+		r |= AgainstCurrent
+	}
+	if s.Wind < 0 {
+		r |= HeadWind
+	}
+	return r
+}

@@ -1,0 +1,224 @@
+package ride
+
+import "math"
+
+// Catching. The board waits in the trough, ψ = π, at v₀ < c. With the deficit
+// w = c − v as the unknown and the phase as the clock, the surge equation is
+//
+//	dw/dψ = (G(c − w) + F sin ψ) / (k M w)
+//
+// Two ends are possible as the face sweeps past, ψ falling: w reaches zero on
+// the face, and the board is on the wave; or ψ reaches the crest first. The
+// border between them is the path that arrives exactly at the unstable
+// equilibrium near the crest, sin ψ_u = −G(c)/F. Followed backwards, from that
+// point to the trough, it needs no search: one integration tells how slow a
+// board may be in the trough for a wave of this push. The path backwards draws
+// neighbours in, so a few dozen steps give five digits.
+
+const separatrixSteps = 32
+
+// needed returns the speed in the trough from which a wave of push f is just
+// caught. f must be at least the push that holds.
+func (s *surge) needed(w train, f float64, e effort, u float64) float64 {
+	g0 := s.balance(w.c, e, u)
+	load := -g0 / f
+	if !(load <= 1) {
+		return w.c
+	}
+	psiU := math.Asin(math.Max(load, -1))
+	cosU := math.Sqrt(math.Max(0, 1-load*load))
+	kM := w.k * s.inertia
+
+	// Leaving the equilibrium: w = σ δ + α δ², from the equation itself.
+	g1 := s.slope(w.c, e, u)
+	const d = 1e-3
+	g2 := (s.slope(w.c, e, u) - s.slope(w.c-d, e, u)) / d
+	sigma := (-g1 + math.Sqrt(g1*g1+4*kM*f*cosU)) / (2 * kM)
+	alpha := (g2*sigma*sigma/2 - f*load/2) / (3*kM*sigma + g1)
+	if !(math.Abs(alpha) < 1e3) {
+		alpha = 0
+	}
+
+	// Steps even in y, δ = span·y², crowd where the path leaves the equilibrium.
+	span := math.Pi - psiU
+	y := math.Sqrt(0.01 / span)
+	h := (1 - y) / separatrixSteps
+	rate := func(y, def float64) float64 {
+		g := s.balance(w.c-def, e, u) + f*math.Sin(psiU+span*y*y)
+		return 2 * y * span * g / (kM * def)
+	}
+	def := sigma*0.01 + alpha*1e-4
+	for range separatrixSteps {
+		k1 := rate(y, def)
+		k2 := rate(y+h/2, def+h/2*k1)
+		k3 := rate(y+h/2, def+h/2*k2)
+		k4 := rate(y+h, def+h*k3)
+		if !(def+h/2*k1 > 0 && def+h/2*k2 > 0 && def+h*k3 > 0) {
+			return w.c
+		}
+		def += h / 6 * (k1 + 2*k2 + 2*k3 + k4)
+		y += h
+		if !(def > 0) { // the path comes from a board faster than the wave
+			return w.c
+		}
+	}
+	return math.Min(w.c-def, w.c)
+}
+
+// catchForce returns the least push that brings a board at start in the
+// trough onto the wave within patience seconds: hold where the board is as
+// fast as the wave.
+func (s *surge) catchForce(w train, e effort, u, start float64) float64 {
+	f := s.separatrixForce(w, e, u, start)
+	// Only a wave hardly faster than the board takes so long.
+	if start >= w.c || w.k*(w.c-start) > math.Pi/4 || s.catchTime(w, f*1.001, e, u, start) <= patience {
+		return f
+	}
+	lo, hi := f, f+w.k*s.inertia*(w.c-start)*(w.c-start)/4
+	for range 60 {
+		if s.catchTime(w, hi, e, u, start) <= patience {
+			break
+		}
+		lo, hi = hi, 2*hi
+	}
+	for hi-lo > 1e-5*hi {
+		mid := (lo + hi) / 2
+		if s.catchTime(w, mid, e, u, start) <= patience {
+			hi = mid
+		} else {
+			lo = mid
+		}
+	}
+	return hi
+}
+
+// patience is the longest run-up, in seconds, that counts as a catch.
+const patience = 60
+
+// separatrixForce is catchForce without the limit of time.
+func (s *surge) separatrixForce(w train, e effort, u, start float64) float64 {
+	hold := math.Max(0, -s.balance(w.c, e, u))
+	if start >= w.c {
+		return hold
+	}
+	// The gap needed − start falls with the push; near the hold threshold it
+	// may be negative already: then holding is catching.
+	lo := math.Max(hold, 1e-6)
+	glo := s.needed(w, lo, e, u) - start
+	if glo <= 0 {
+		return hold
+	}
+	// A push that lifts the board from start to c without loss would be
+	// k M (c − start)²/4; with losses more.
+	hi := lo + w.k*s.inertia*(w.c-start)*(w.c-start)/4
+	ghi := s.needed(w, hi, e, u) - start
+	for range 60 {
+		if ghi <= 0 {
+			break
+		}
+		lo, glo = hi, ghi
+		hi *= 1.5
+		ghi = s.needed(w, hi, e, u) - start
+	}
+	return illinois(func(f float64) float64 { return s.needed(w, f, e, u) - start }, lo, glo, hi, ghi, 1e-9*hi)
+}
+
+// illinois is false position that cannot stall: the end kept twice has its
+// value halved. The root is bracketed throughout.
+func illinois(g func(float64) float64, a, ga, b, gb, tol float64) float64 {
+	side := 0
+	for range 100 {
+		if !(math.Abs(b-a) > tol) {
+			break
+		}
+		x := (a*gb - b*ga) / (gb - ga)
+		gx := g(x)
+		if gx == 0 || math.IsNaN(gx) {
+			return x
+		}
+		if (gx > 0) == (gb > 0) {
+			if math.Abs(x-b) <= tol {
+				return x
+			}
+			b, gb = x, gx
+			if side == 1 {
+				ga /= 2
+			}
+			side = 1
+		} else {
+			if math.Abs(x-a) <= tol {
+				return x
+			}
+			a, ga = x, gx
+			if side == -1 {
+				gb /= 2
+			}
+			side = -1
+		}
+	}
+	return (a*gb - b*ga) / (gb - ga)
+}
+
+// damping returns β: the secant damping b over the separatrix, scaled.
+//
+//	b = (mean of G(c − q sin y) over 0 < y < π − G(c)) / (2q/π)
+func (s *surge) damping(w train, f float64, e effort, u float64) float64 {
+	q := 2 * math.Sqrt(f/(w.k*s.inertia))
+	const n = 48
+	sum := 0.0
+	for i := range n {
+		sum += s.balance(w.c-q*math.Sin((float64(i)+0.5)*(math.Pi/(2*n))), e, u)
+	}
+	b := (sum/n - s.balance(w.c, e, u)) / (2 * q / math.Pi)
+	return b / math.Sqrt(f*w.k*s.inertia)
+}
+
+// inevitableForce returns the push above which no board at this effort is left
+// behind, never less than the push that holds.
+func (s *surge) inevitableForce(w train, e effort, u float64) float64 {
+	short := -s.balance(w.c, e, u)
+	if short <= 0 {
+		return 0
+	}
+	// The pendulum is loaded too much while short/f > I_h(β(f)).
+	excess := func(f float64) float64 { return short/f - PendulumThreshold(math.Max(0, s.damping(w, f, e, u))) }
+	lo, hi := short, short
+	glo := excess(lo)
+	if glo <= 0 {
+		return short
+	}
+	ghi := glo
+	for range 80 {
+		hi *= 1.3
+		ghi = excess(hi)
+		if ghi <= 0 {
+			return illinois(excess, lo, glo, hi, ghi, 1e-9*hi)
+		}
+		lo, glo = hi, ghi
+	}
+	return math.Inf(1)
+}
+
+// catchTime returns the seconds from the trough until the board has wave
+// speed, NaN if the crest passes first or patience does not suffice.
+func (s *surge) catchTime(w train, f float64, e effort, u, start float64) float64 {
+	dt := math.Min(0.02*2*math.Pi/(w.k*w.c), 0.05)
+	psi, v := math.Pi, start
+	acc := func(psi, v float64) float64 { return (s.balance(v, e, u) + f*math.Sin(psi)) / s.inertia }
+	for t := 0.0; t <= patience; t += dt {
+		a1, p1 := acc(psi, v), w.k*(v-w.c)
+		a2, p2 := acc(psi+dt/2*p1, v+dt/2*a1), w.k*(v+dt/2*a1-w.c)
+		a3, p3 := acc(psi+dt/2*p2, v+dt/2*a2), w.k*(v+dt/2*a2-w.c)
+		a4, p4 := acc(psi+dt*p3, v+dt*a3), w.k*(v+dt*a3-w.c)
+		nv := v + dt/6*(a1+2*a2+2*a3+a4)
+		if nv >= w.c {
+			return t + dt*(w.c-v)/(nv-v)
+		}
+		psi += dt / 6 * (p1 + 2*p2 + 2*p3 + p4)
+		v = nv
+		if psi < 0 {
+			break
+		}
+	}
+	return math.NaN()
+}

@@ -1,0 +1,144 @@
+package ride
+
+import (
+	"math"
+
+	"followingsea.example/wave/spectrum"
+)
+
+// Winds along the course that a sea may have, in m/s at 10 m height.
+const (
+	windLow  = -20.0
+	windHigh = 35.0
+)
+
+// Prepared is a paddler made ready to appraise many seas: the parameters
+// resolved, and the pushes that catch tabulated. It is made by
+// [Paddler.Prepare], is never changed afterwards and is safe for concurrent
+// use.
+type Prepared struct {
+	paddler  Paddler
+	surge    surge
+	variants [5]surge // each parameter moved by its spread, for Ride.Spread
+	caught   [len(tableWind)][len(tableKappa)][len(tableAhead)]float64
+	factor   [37]float64 // A(γ) at 1, 1.25 ... 10
+}
+
+// The nodes of the catch table: wind at 10 m, kc²/g along the heading, and the
+// speed of the wave above that of a sprint.
+var (
+	tableWind  = [...]float64{windLow, -8, 0, 4, 8, 12, 16, 22, windHigh}
+	tableKappa = [...]float64{0.2, 0.4, 0.7, 1, 1.5, 2.5}
+	tableAhead = [...]float64{0, 0.2, 0.4, 0.7, 1, 1.4, 1.9, 2.5, 3.3, 4.3, 6, 9}
+)
+
+// Prepare resolves the paddler and fills the tables; it takes tens of
+// milliseconds. Errors are those of [Paddler.Resolved].
+func (p Paddler) Prepare() (*Prepared, error) {
+	r, err := p.Resolved()
+	if err != nil {
+		return nil, err
+	}
+	s, err := newSurge(r)
+	if err != nil {
+		return nil, err
+	}
+	pr := &Prepared{paddler: r, surge: *s}
+	for i, move := range []func(*Paddler){
+		func(p *Paddler) { p.Drag *= 1.18 },
+		func(p *Paddler) { p.WindArea *= 1.33 },
+		func(p *Paddler) { p.Length *= 0.9 },
+		func(p *Paddler) { p.Bend *= 1.3 },
+		func(p *Paddler) { p.Mass *= 1.15 },
+	} {
+		v := r
+		move(&v)
+		pr.variants[i] = *compile(v)
+	}
+	for i := range pr.factor {
+		pr.factor[i] = spectrum.JONSWAPFactor(1 + 0.25*float64(i))
+	}
+	for i, wind := range tableWind {
+		u := s.share * wind
+		vs := s.flat(s.sprint, u)
+		for j, kappa := range tableKappa {
+			for n, ahead := range tableAhead {
+				if n == 0 {
+					continue
+				}
+				c := vs + ahead
+				if c < 0.3 { // a head wind no sprint stands against
+					continue
+				}
+				w := train{k: kappa * defaultGravity / (c * c), c: c}
+				hold := math.Max(0, -s.balance(c, s.sprint, u))
+				pr.caught[i][j][n] = (s.separatrixForce(w, s.sprint, u, vs) - hold) / lift(w, s, vs)
+			}
+			pr.caught[i][j][0] = pr.caught[i][j][1]
+		}
+	}
+	return pr, nil
+}
+
+// lift is the push that would bring a board from start to wave speed if
+// nothing were lost: what the table of catches is scaled with.
+func lift(w train, s *surge, start float64) float64 {
+	return w.k * s.inertia * (w.c - start) * (w.c - start) / 4
+}
+
+// Paddler returns the paddler as resolved.
+func (p *Prepared) Paddler() Paddler { return p.paddler }
+
+// Bump says what the paddler can do with the bump, as [Paddler.Appraise].
+func (p *Prepared) Bump(b Bump) (Appraisal, error) { return p.surge.appraise(b) }
+
+// seat is a place in one axis of the table.
+type seat struct {
+	i int
+	w float64
+}
+
+func find(nodes []float64, x float64) seat {
+	i := 0
+	for i < len(nodes)-2 && x >= nodes[i+1] {
+		i++
+	}
+	w := (x - nodes[i]) / (nodes[i+1] - nodes[i])
+	return seat{i, math.Max(0, math.Min(1, w))}
+}
+
+// catching returns the push that catches a wave with a sprint under way, from
+// the table: wind is the seat of the wind, g the gravity.
+func (p *Prepared) catching(s *surge, w train, wind seat, u, vs, g float64) float64 {
+	hold := math.Max(0, -s.balance(w.c, s.sprint, u))
+	if vs >= w.c {
+		return hold
+	}
+	a, b := find(tableKappa[:], w.k*w.c*w.c/g), find(tableAhead[:], w.c-vs)
+	y := 0.0
+	for i := range 2 {
+		wi := wind.w
+		if i == 0 {
+			wi = 1 - wi
+		}
+		for j := range 2 {
+			wj := a.w
+			if j == 0 {
+				wj = 1 - wj
+			}
+			row := &p.caught[wind.i+i][a.i+j]
+			y += wi * wj * (row[b.i]*(1-b.w) + row[b.i+1]*b.w)
+		}
+	}
+	return hold + y*lift(w, s, vs)
+}
+
+// jonswapFactor is spectrum.JONSWAPFactor by cubic interpolation.
+func (p *Prepared) jonswapFactor(gamma float64) float64 {
+	x := (gamma - 1) * 4
+	i := int(x)
+	i = max(1, min(i, len(p.factor)-3))
+	t := x - float64(i)
+	a, b, c, d := p.factor[i-1], p.factor[i], p.factor[i+1], p.factor[i+2]
+	return -a*t*(t-1)*(t-2)/6 + b*(t+1)*(t-1)*(t-2)/2 - c*(t+1)*t*(t-2)/2 + d*(t+1)*t*(t-1)/6
+}
