@@ -54,7 +54,9 @@ const (
 	NoDirection
 	// GustBelowMean: a gust below the mean was dropped.
 	GustBelowMean
-	// ZeroWave: a wave height of 0.00 m, which stands for a fault, was dropped.
+	// ZeroWave: a wave height of 0.00 m was dropped: it stands for a fault, or
+	// for a sea too low for the buoy (one year file holds 865 of them and no
+	// height between 0.00 and 0.15 m).
 	ZeroWave
 	// RepeatedTime: a second row for an instant was dropped.
 	RepeatedTime
@@ -70,7 +72,7 @@ func (k BuoyRemarkKind) String() string {
 	case GustBelowMean:
 		return "gust dropped: it was below the mean"
 	case ZeroWave:
-		return "wave height dropped: 0.00 m stands for a fault"
+		return "wave height dropped: 0.00 m stands for a fault or for less than the buoy resolves"
 	case RepeatedTime:
 		return "row dropped: its time was there already"
 	}
