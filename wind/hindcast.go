@@ -535,7 +535,7 @@ func (s *Stepper) rejoin(w Wind, held, dt float64) {
 	off := math.Abs(angle.Diff(old.From, w.From))
 	along := math.Cos(angle.Radians(off))
 	speed := s.g * old.Tp / (2 * math.Pi)
-	ramp := unit((stillSeaAge*w.Speed*along/speed-1)/0.2) * unit((45-off)/15)
+	ramp := clip((stillSeaAge*w.Speed*along/speed-1)/0.2) * clip((45-off)/15)
 	if ramp == 0 {
 		return
 	}
@@ -546,5 +546,5 @@ func (s *Stepper) rejoin(w Wind, held, dt float64) {
 	p.speed = 0
 }
 
-// unit holds v between 0 and 1; NaN stays NaN.
-func unit(v float64) float64 { return math.Max(0, math.Min(1, v)) }
+// clip holds v between 0 and 1; NaN stays NaN.
+func clip(v float64) float64 { return math.Max(0, math.Min(1, v)) }

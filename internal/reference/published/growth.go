@@ -5,5 +5,3 @@ import "followingsea.example/internal/reference"
 var growthSubjects = []reference.Subject{}
 
 var growthChecks = []reference.Check{}
-
-var growthSources = []reference.Source{}
