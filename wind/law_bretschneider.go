@@ -19,8 +19,8 @@ import "math"
 // in height near neutral stability; other laws do as well within the
 // uncertainty of the wind (see [Band]).
 //
-// Source: [SPM1977] eqs 3-39 and 3-40, transcribed in [Grasmeijer2016] and
-// checked against a printed reading of the nomogram, [TAFB-nomogram].
+// Source: [SPM1977] shallow-water forecasting equations, transcribed in [Grasmeijer2016].
+// Source of a printed reading of the nomogram: [TAFB-nomogram] slide 10.
 var Bretschneider Law = bretschneider{}
 
 type bretschneider struct{}

@@ -102,7 +102,7 @@ func (l jonswap) After(u, seconds, gravity float64) (hs, tp float64) {
 // JONSWAPStart is the peak law that spectral models start from, fp·U/g = 2.84
 // x^-0.3 and never below 0.13, with the energy of [JONSWAP].
 //
-// Source: [Hasselmann1976], quoted in [ecWAM] routine PEAK.
+// Source: [Hasselmann1976], quoted in [ECMWF-ecWAM] routine PEAK.
 var JONSWAPStart Law = powerLaw{
 	name: "JONSWAP, model start", e: 1.6e-7, p: 1, w: 2 * math.Pi * 2.84, q: 0.3,
 	max: Limits{Height: 4 * 0.06033241251599343, Period: developedPeriod, Shortest: 30, Longest: 2.3e4},

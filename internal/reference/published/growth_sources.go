@@ -4,7 +4,6 @@ import "followingsea.example/internal/reference"
 
 var growthSources = []reference.Source{
 	{Key: "SPM1977", Citation: "U.S. Army Coastal Engineering Research Center (1977): Shore Protection Manual, 3rd edition. Washington, DC (its forecasting curves seen in later transcriptions)"},
-	{Key: "SPM1984", Citation: "U.S. Army Coastal Engineering Research Center (1984): Shore Protection Manual, 4th edition. Washington, DC (quoted in ACES1992)"},
 	{Key: "Grasmeijer2016", Citation: "B. T. Grasmeijer (2016): bretschneider.m and breugem_holthuijsen.m, in OpenEarthTools. Deltares"},
 	{Key: "TAFB-nomogram", Citation: "NOAA National Hurricane Center, Tropical Analysis and Forecast Branch: Marine Forecasting at TAFB, training slides with a deep-water growth nomogram"},
 	{Key: "BreugemHolthuijsen2007", Citation: "W. A. Breugem and L. H. Holthuijsen (2007): Generalized shallow water wave growth from Lake George. Journal of Waterway, Port, Coastal, and Ocean Engineering 133, 173-182 (transcriptions read)", ID: "doi:10.1061/(ASCE)0733-950X(2007)133:3(173)"},
@@ -14,9 +13,8 @@ var growthSources = []reference.Source{
 	{Key: "KahmaCalkoen1992", Citation: "K. K. Kahma and C. J. Calkoen (1992): Reconciling discrepancies in the observed growth of wind-generated waves. Journal of Physical Oceanography 22, 1389-1405 (quoted)"},
 	{Key: "SWAN-growth", Citation: "SWAN team, Delft University of Technology: benchmark of fetch-limited growth, with the composite curves of Kahma and Calkoen and their caps"},
 	{Key: "HwangWang2004", Citation: "P. A. Hwang and D. W. Wang (2004): Field measurements of duration-limited growth of wind-generated ocean surface waves at young stage of development. Journal of Physical Oceanography 34, 2316-2326 (quoted)"},
-	{Key: "Hasselmann1973", Citation: "K. Hasselmann and others (1973): Measurements of wind-wave growth and swell decay during the Joint North Sea Wave Project (JONSWAP). Deutsche Hydrographische Zeitschrift, Ergänzungsheft A8 (12) (quoted)"},
 	{Key: "Hasselmann1976", Citation: "K. Hasselmann, D. B. Ross, P. Müller and W. Sell (1976): A parametric wave prediction model. Journal of Physical Oceanography 6, 200-228 (quoted)"},
-	{Key: "ecWAM", Citation: "European Centre for Medium-Range Weather Forecasts: ecWAM wave model, source of the routines PEAK, SEPWISW and OUT_ONEGRDPT"},
+	{Key: "ECMWF-ecWAM", Citation: "European Centre for Medium-Range Weather Forecasts: ecWAM wave model, source of the routines PEAK, SEPWISW and OUT_ONEGRDPT"},
 	{Key: "Wilson1965", Citation: "B. W. Wilson (1965): Numerical prediction of ocean waves in the North Atlantic for December 1959. Deutsche Hydrographische Zeitschrift 18, 114-130 (quoted)"},
 	{Key: "Goda2003", Citation: "Y. Goda (2003): Revisiting Wilson's formulas for simplified wind-wave prediction. Journal of Waterway, Port, Coastal, and Ocean Engineering 129, 93-95 (quoted)"},
 	{Key: "Kamphuis2000", Citation: "J. W. Kamphuis (2000): Introduction to Coastal Engineering and Management. World Scientific; its equations 5.3 to 5.8 as used in a solved problem on a homework page"},
