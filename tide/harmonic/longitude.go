@@ -68,7 +68,7 @@ const (
 //	LongitudesAt = NaN throughout for elements that are not known
 //
 // Source: [Meeus1998] ch. 22, 25, 47 (mean elements); [Schureman1958] table 1
-// (elements of 1900); [SP98-Supplement] formulas for 2000.
+// (elements of 1900).
 func LongitudesAt(at time.Time, by Elements) Longitudes {
 	u := at.UTC()
 	day := float64(u.Hour())*3600 + float64(u.Minute())*60 + float64(u.Second()) + float64(u.Nanosecond())*1e-9

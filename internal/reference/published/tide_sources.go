@@ -15,7 +15,6 @@ var tideSources = []reference.Source{
 	{Key: "NOAA-Currents", Citation: "National Ocean Service, Tidal Current Tables: tables 3 and 4 (from memory)"},
 	{Key: "Foreman1978", Citation: "M. G. G. Foreman (1978), Manual for tidal currents analysis and prediction, Pacific Marine Science Report 78-6, Institute of Ocean Sciences", ID: "PMSR 78-6"},
 	{Key: "Schureman1958", Citation: "P. Schureman (1940, reprinted 1958), Manual of Harmonic Analysis and Prediction of Tides, Special Publication 98, US Coast and Geodetic Survey", ID: "SP 98"},
-	{Key: "SP98-Supplement", Citation: "National Ocean Service, Supplement to the Manual of Harmonic Analysis and Prediction of Tides: longitudes for 2000, quoted second hand"},
 	{Key: "NOAA-Harcon", Citation: "NOAA Center for Operational Oceanographic Products and Services, harmonic constituents of station 8443970, Boston"},
 	{Key: "YearTables", Citation: "Equilibrium arguments and node factors of the tidal constituents by year, public-domain tables computed by the method of Special Publication 98"},
 }
