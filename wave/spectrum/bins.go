@@ -70,7 +70,7 @@ func BandWidths(f []float64) []float64 {
 			return w
 		}
 		if known {
-			w[i], known = buoyWidth(f[i])
+			_, w[i], known = buoyBand(f[i])
 		}
 	}
 	if known && len(f) > 1 {
@@ -94,16 +94,16 @@ func BandWidths(f []float64) []float64 {
 	return w
 }
 
-// buoyWidth returns the width of a band of the national data buoys.
-func buoyWidth(f float64) (float64, bool) {
+// buoyBand returns the middle and the width of a band of the national data buoys.
+func buoyBand(f float64) (middle, width float64, ok bool) {
 	// Rounding to three decimals moves a middle by up to 0.0005 Hz.
-	for _, r := range [...]struct{ from, to, step float64 }{{0.0325, 0.0925, 0.005}, {0.1, 0.35, 0.01}, {0.365, 0.485, 0.02}} {
-		n := math.Round((f - r.from) / r.step)
-		if n >= 0 && n <= math.Round((r.to-r.from)/r.step) && math.Abs(r.from+n*r.step-f) < 0.00051 {
-			return r.step, true
+	for _, r := range [...]struct{ from, to, step float64 }{{325, 925, 50}, {1000, 3500, 100}, {3650, 4850, 200}} { // 1e-4 Hz
+		n := math.Round((f*1e4 - r.from) / r.step)
+		if n >= 0 && n <= (r.to-r.from)/r.step && math.Abs(r.from+n*r.step-f*1e4) < 5.1 {
+			return (r.from + n*r.step) / 1e4, r.step / 1e4, true
 		}
 	}
-	return 0.01, math.Abs(f-0.02) < 1e-9
+	return 0.02, 0.01, math.Abs(f-0.02) < 1e-9
 }
 
 // Density returns the density in m²/Hz of the band in which the frequency lies, 0 outside all bands.

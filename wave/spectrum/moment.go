@@ -70,14 +70,19 @@ func integrate(s Spectrum, n, lo, hi float64) float64 {
 		if p := PeakFrequency(s); p > a && p < top {
 			edges = []float64{math.Log(a), math.Log(p), math.Log(top)}
 		}
+		var x, whole []float64
+		scale := 0.0
 		for i := 1; i < len(edges); i++ {
 			l, h := edges[i-1], edges[i]
 			steps := math.Ceil((h - l) / 0.25)
 			for j := range int(steps) {
-				x0 := l + (h-l)*float64(j)/steps
-				x1 := l + (h-l)*float64(j+1)/steps
-				sum += adaptive(f, x0, x1, gauss(f, x0, x1), 12)
+				x0, x1 := l+(h-l)*float64(j)/steps, l+(h-l)*float64(j+1)/steps
+				w := gauss(f, x0, x1)
+				x, whole, scale = append(x, x0, x1), append(whole, w), scale+math.Abs(w)
 			}
+		}
+		for i, w := range whole {
+			sum += adaptive(f, x[2*i], x[2*i+1], w, 1e-13*scale, 12)
 		}
 	}
 	if hi > fastest {
@@ -94,15 +99,15 @@ func integrate(s Spectrum, n, lo, hi float64) float64 {
 	return sum
 }
 
-// adaptive halves the panel until the halves agree with the whole, at most depth times.
-func adaptive(f func(float64) float64, a, b, whole float64, depth int) float64 {
+// adaptive halves the panel until the halves agree with the whole to tol, at most depth times.
+func adaptive(f func(float64) float64, a, b, whole, tol float64, depth int) float64 {
 	m := (a + b) / 2
 	left, right := gauss(f, a, m), gauss(f, m, b)
 	sum := left + right
-	if depth == 0 || !(math.Abs(sum-whole) > 1e-12*math.Abs(sum)) {
+	if depth == 0 || !(math.Abs(sum-whole) > tol) {
 		return sum
 	}
-	return adaptive(f, a, m, left, depth-1) + adaptive(f, m, b, right, depth-1)
+	return adaptive(f, a, m, left, tol, depth-1) + adaptive(f, m, b, right, tol, depth-1)
 }
 
 // The nodes and weights of the Gauss-Legendre rule of 16 points on [-1, 1], exact for polynomials of degree 31.

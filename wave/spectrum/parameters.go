@@ -72,7 +72,7 @@ func ratio(a, b float64) float64 {
 //
 //	Narrowness = NaN if a moment is not positive and finite, or m0 m2 < m1², which no spectrum has
 //
-// Source: [LonguetHiggins1975] Eq. 1.3; [WAFO] eps2.
+// Source: [LonguetHiggins1975] sec. 1; [WAFO] eps2.
 func Narrowness(m0, m1, m2 float64) float64 {
 	if !positive(m0) || !positive(m1) || !positive(m2) {
 		return math.NaN()
@@ -133,13 +133,13 @@ func EnergyNarrowness(mMinus2, mMinus1, m0 float64) float64 { return Narrowness(
 //
 //	Peakedness = NaN unless 0 ≤ lo < hi, or if there is no variance in the band or a density is NaN
 //
-// Source: [Goda1970]; [Goda2010Book] Eq. 10.43; [WAFO] Qp.
+// Source: [Goda1970]; [Goda2010Book] ch. 10; [WAFO] Qp.
 func Peakedness(s Spectrum, lo, hi float64) float64 {
 	m0 := MomentWithin(s, 0, lo, hi)
 	if !positive(m0) || !(lo < hi) {
 		return math.NaN()
 	}
-	switch v := s.(type) {
+	switch v := measured(s).(type) {
 	case Bins:
 		return 2 / (m0 * m0) * v.sum(lo, hi, func(f, d float64) float64 { return f * d * d })
 	case Points:

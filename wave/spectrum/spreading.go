@@ -106,7 +106,7 @@ func Cos2sWithin(s, half float64) float64 {
 //
 //	Cos2sWidth(s) = NaN if s is negative, infinite or NaN
 //
-// Source: [Kuik1988] Eq. 34; [Goda2010Book] sec. 2.3.2.
+// Source: [Kuik1988] sec. 3; [Goda2010Book] sec. 2.3.2.
 func Cos2sWidth(s float64) float64 {
 	if !nonNegative(s) {
 		return math.NaN()
@@ -121,7 +121,7 @@ func Cos2sWidth(s float64) float64 {
 //
 //	Cos2sFromWidth(width) = NaN unless 0 < width ≤ 81.03 (√2 radians, all round)
 //
-// Source: [Kuik1988] Eq. 34, inverted.
+// Source: [Kuik1988] sec. 3, inverted.
 func Cos2sFromWidth(width float64) float64 {
 	w := angle.Radians(width)
 	if !(w > 0 && w <= math.Sqrt2*(1+1e-15)) {
@@ -137,7 +137,7 @@ func Cos2sFromWidth(width float64) float64 {
 //
 //	Cos2sFourier(s) = NaN, NaN if s is negative, infinite or NaN
 //
-// Source: [Mitsuyasu1975]; [Kuik1988] sec. 4.
+// Source: [Mitsuyasu1975]; [Kuik1988] sec. 3.
 func Cos2sFourier(s float64) (r1, r2 float64) {
 	if !nonNegative(s) {
 		return math.NaN(), math.NaN()
@@ -153,7 +153,7 @@ func Cos2sFourier(s float64) (r1, r2 float64) {
 //
 //	CircularWidth(r1) = NaN for r1 outside 0 to 1
 //
-// Source: [Kuik1988] Eq. 24.
+// Source: [Kuik1988] sec. 3.
 func CircularWidth(r1 float64) float64 {
 	if !(r1 >= 0 && r1 <= 1) {
 		return math.NaN()

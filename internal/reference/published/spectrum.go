@@ -7,6 +7,21 @@ var spectrumSubjects = []reference.Subject{}
 var spectrumChecks = []reference.Check{}
 
 var spectrumSources = []reference.Source{
+	{Key: "PiersonMoskowitz1964", Citation: "Pierson, W. J. and Moskowitz, L. (1964). A proposed spectral form for fully developed wind seas based on the similarity theory of S. A. Kitaigorodskii. Journal of Geophysical Research 69 (24), 5181-5190", ID: "doi:10.1029/JZ069i024p05181"},
+	{Key: "Stewart2008", Citation: "Stewart, R. H. (2008). Introduction to Physical Oceanography, chapter 16: Ocean Waves. Texas A&M University"},
+	{Key: "Mitsuyasu1970", Citation: "Mitsuyasu, H. (1970). On the growth of spectrum of wind-generated waves (2): spectral shape of wind waves at finite fetch. Proceedings of the 17th Japanese Conference on Coastal Engineering, 1-7"},
+	{Key: "Goda1988", Citation: "Goda, Y. (1988). Statistical variability of sea state parameters as a function of wave spectrum. Coastal Engineering in Japan 31 (1), 39-52"},
+	{Key: "Kimura1980", Citation: "Kimura, A. (1980). Statistical properties of random wave groups. Proceedings of the 17th International Conference on Coastal Engineering, Sydney, 2955-2973"},
+	{Key: "BattjesVanVledder1984", Citation: "Battjes, J. A. and van Vledder, G. Ph. (1984). Verification of Kimura's theory for wave group statistics. Proceedings of the 19th International Conference on Coastal Engineering, Houston, 642-648"},
+	{Key: "LonguetHiggins1983", Citation: "Longuet-Higgins, M. S. (1983). On the joint distribution of wave periods and amplitudes in a random wave field. Proceedings of the Royal Society A 389, 241-258", ID: "doi:10.1098/rspa.1983.0107"},
+	{Key: "LonguetHiggins1963", Citation: "Longuet-Higgins, M. S., Cartwright, D. E. and Smith, N. D. (1963). Observations of the directional spectrum of sea waves using the motions of a floating buoy. In: Ocean Wave Spectra, Prentice-Hall, 111-136"},
+	{Key: "GilhousenHervey2001", Citation: "Gilhousen, D. B. and Hervey, R. (2001). Improved estimates of swell from moored buoys. Proceedings of the Fourth International Symposium WAVES 2001, ASCE, 387-393"},
+	{Key: "NDBC-FAQ", Citation: "National Data Buoy Center. How are estimates of wind-seas and swell made from wave spectra: wave steepness algorithm"},
+	{Key: "NDBC-formats", Citation: "National Data Buoy Center. Measurement descriptions and units, and spectral wave data files of stations 41010 and 44004"},
+	{Key: "Komen1994", Citation: "Komen, G. J. and 5 others (1994). Dynamics and Modelling of Ocean Waves. Cambridge University Press", ID: "ISBN 0-521-57781-0"},
+	{Key: "Portilla2009", Citation: "Portilla, J., Ocampo-Torres, F. J. and Monbaliu, J. (2009). Spectral partitioning and identification of wind sea and swell. Journal of Atmospheric and Oceanic Technology 26, 107-122", ID: "doi:10.1175/2008JTECHO609.1"},
+	{Key: "Kenyon1969", Citation: "Kenyon, K. E. (1969). Stokes drift for random gravity waves. Journal of Geophysical Research 74 (28), 6991-6994", ID: "doi:10.1029/JC074i028p06991"},
+	{Key: "Breivik2014", Citation: "Breivik, Ø., Janssen, P. A. E. M. and Bidlot, J.-R. (2014). Approximate Stokes drift profiles in deep water. Journal of Physical Oceanography 44, 2433-2445", ID: "doi:10.1175/JPO-D-14-0020.1"},
 	{Key: "Hasselmann1973", Citation: "Hasselmann, K. and 15 others (1973). Measurements of wind-wave growth and swell decay during the Joint North Sea Wave Project (JONSWAP). Deutsche Hydrographische Zeitschrift, Ergänzungsheft A8 (12)"},
 	{Key: "Goda2010Book", Citation: "Goda, Y. (2010). Random Seas and Design of Maritime Structures, 3rd edition. Advanced Series on Ocean Engineering 33, World Scientific", ID: "ISBN 978-981-4282-39-0"},
 	{Key: "Goda1970", Citation: "Goda, Y. (1970). Numerical experiments on wave statistics with spectral simulation. Report of the Port and Harbour Research Institute 9 (3), 3-57"},
