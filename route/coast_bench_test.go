@@ -1,0 +1,52 @@
+package route
+
+import (
+	"math"
+	"testing"
+)
+
+var sinkFloats []float64
+
+// BenchmarkFetchRose measures the 36-direction rose on 100,000 segments:
+// with the index, by the scan of all segments, and their ratio.
+func BenchmarkFetchRose(b *testing.B) {
+	centre := Point{Lat: 48, Lon: -124}
+	c := archipelago(centre, 100000, 1)
+	eyes := make([]Point, 0, 16)
+	for i := range 16 {
+		p := Point{48 + 0.4*math.Sin(float64(i)*2), -124 + 0.6*math.Cos(float64(i)*3)}
+		if !c.land(p) {
+			eyes = append(eyes, p)
+		}
+	}
+	b.Run("index", func(b *testing.B) {
+		b.ReportAllocs()
+		for i := 0; i < b.N; i++ {
+			sinkFloats = c.FetchRose(eyes[i%len(eyes)], 36, 200000)
+		}
+	})
+	b.Run("scan", func(b *testing.B) {
+		for i := 0; i < b.N; i++ {
+			sinkFloats = scanRose(c, eyes[i%len(eyes)], 36, 200000)
+		}
+	})
+}
+
+func BenchmarkCoastBuild(b *testing.B) {
+	src := archipelago(Point{Lat: 48, Lon: -124}, 100000, 1)
+	b.ReportAllocs()
+	for b.Loop() {
+		if _, err := NewCoast(src.lines, src.polygons); err != nil {
+			b.Fatal(err)
+		}
+	}
+}
+
+func BenchmarkNearestShore(b *testing.B) {
+	c := archipelago(Point{Lat: 48, Lon: -124}, 100000, 1)
+	for b.Loop() {
+		if _, err := c.NearestShore(Point{Lat: 48.1, Lon: -124.1}); err != nil {
+			b.Fatal(err)
+		}
+	}
+}

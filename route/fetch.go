@@ -1,0 +1,180 @@
+package route
+
+import (
+	"fmt"
+	"math"
+)
+
+// farthest is the longest line of sight: a quarter of the globe is where a
+// plane upright on the eye stops being the line a wind blows along.
+const farthest = 5_000_000.0
+
+// Fetch returns the straight distance in metres over open water from p along
+// a bearing to the first shore, but no more than limit. For a wind, the
+// bearing is the direction it comes from, which is where its fetch lies. An
+// island in the way ends the fetch: what the sea behind it brings round the
+// island is not in this number.
+//
+// The line is the upright plane through p, which is within 1 m of the
+// geodesic at 300 km; the distance is right to 1e-6 of itself at that range.
+//
+// Special cases are:
+//
+//	Fetch = 0 for p on land
+//	Fetch = limit where there is no shore within it
+//	Fetch = NaN for p off the globe, a NaN or infinite bearing
+//	Fetch = NaN for a limit that is NaN, zero, negative or over 5000 km
+//	Fetch = NaN on a nil coast, which nobody knows
+//
+// Source: the straight-line fetch of [CEM-II-2].
+func (c *Coast) Fetch(p Point, bearing, limit float64) float64 {
+	if c == nil || !p.valid() || !(math.Abs(bearing) <= math.MaxFloat64) || !(limit > 0 && limit <= farthest) {
+		return math.NaN()
+	}
+	if c.land(p) {
+		return 0
+	}
+	east, north, _ := axes(p)
+	return c.sighted(geocentric(p), east, north, p.Lat, bearing, limit)
+}
+
+func (c *Coast) sighted(eye, east, north vec, lat, bearing, limit float64) float64 {
+	r := radiusAlong(lat, bearing)
+	most := chord2(limit, r)
+	v := newSight(eye, east, north, bearing)
+	if d2 := c.tree.look(&v, most); d2 < most {
+		return min(arcOver(d2, r), limit)
+	}
+	return limit
+}
+
+// FetchRose returns the fetch from p in n directions, the first to the north
+// and the others clockwise at 360/n degrees. It is [Coast.Fetch] n times, at
+// less than n times its price. The special cases are those of Fetch, in every
+// direction.
+//
+// FetchRose panics unless n is positive.
+func (c *Coast) FetchRose(p Point, n int, limit float64) []float64 {
+	if n <= 0 {
+		panic("route: FetchRose: n is not positive")
+	}
+	rose := make([]float64, n)
+	fill := math.NaN()
+	if c != nil && p.valid() && limit > 0 && limit <= farthest {
+		if !c.land(p) {
+			eye := geocentric(p)
+			east, north, _ := axes(p)
+			for i := range rose {
+				rose[i] = c.sighted(eye, east, north, p.Lat, float64(i)*360/float64(n), limit)
+			}
+			return rose
+		}
+		fill = 0
+	}
+	for i := range rose {
+		rose[i] = fill
+	}
+	return rose
+}
+
+// Crossing is what a straight line meets.
+type Crossing struct {
+	Land     bool    // it meets land, or a shore
+	Point    Point   // where first; the start if that is on land
+	Distance float64 // metres from the start to there
+}
+
+// Crosses reports whether the straight line from a to b meets a shore or
+// starts on land, and where first. A line that only touches a shore counts as
+// meeting it.
+//
+// The error wraps [ErrPosition] for a position off the globe and [ErrCoast]
+// for a nil coast or a line longer than 5000 km.
+func (c *Coast) Crosses(a, b Point) (Crossing, error) {
+	if err := c.check(a, b); err != nil {
+		return Crossing{}, err
+	}
+	if c.land(a) {
+		return Crossing{Land: true, Point: a}, nil
+	}
+	d, bearing := lineTo(a, b)
+	if !(d <= farthest) {
+		return Crossing{}, fmt.Errorf("%w: line of %.0f km, of at most %.0f", ErrCoast, d/1000, farthest/1000)
+	}
+	if d == 0 {
+		return Crossing{}, nil
+	}
+	east, north, _ := axes(a)
+	eye := geocentric(a)
+	v := newSight(eye, east, north, bearing)
+	r := radiusAlong(a.Lat, bearing)
+	end := geocentric(b).sub(eye).norm2()
+	// The line is looked along to a hand's breadth past its end, so that one
+	// that ends exactly at a shore meets it.
+	most := end + 2*math.Sqrt(end)*0.1
+	d2 := c.tree.look(&v, most)
+	if !(d2 < most) {
+		return Crossing{}, nil
+	}
+	at := min(arcOver(d2, r), d)
+	return Crossing{Land: true, Point: pointAlong(a, b, at/d), Distance: at}, nil
+}
+
+// pointAlong returns the position a fraction t of the way from a to b along
+// the upright plane of a: the chord, raised to the ellipsoid.
+func pointAlong(a, b Point, t float64) Point {
+	switch {
+	case t <= 0:
+		return a
+	case t >= 1:
+		return b
+	}
+	g := along(geocentric(a), geocentric(b), t)
+	// A point this close under the surface has the geodetic latitude of the
+	// place above it by one pass of Bowring's formula, to nanometres.
+	h := math.Hypot(g[0], g[1])
+	beta := math.Atan2(g[2], (1-coastF)*h)
+	sb, cb := math.Sincos(beta)
+	const polar = coastA * (1 - coastF)
+	const ep2 = coastE2 / (1 - coastE2)
+	lat := math.Atan2(g[2]+ep2*polar*sb*sb*sb, h-coastE2*coastA*cb*cb*cb)
+	return Point{Lat: lat * (180 / math.Pi), Lon: wrapLon(atan2d(g[1], g[0]))}
+}
+
+// Landfall is where a track first meets the shore.
+type Landfall struct {
+	Found    bool
+	Leg      int     // the leg from track[Leg] to track[Leg+1]
+	Fraction float64 // how far along that leg, 0 to 1
+	Point    Point
+	Distance float64 // metres along the track to there
+}
+
+// Landfall follows a track, such as that of a drifting board, to where it
+// first meets the shore. The time of landfall is that of the two ends of the
+// leg, Fraction of the way from one to the other.
+//
+// The errors are those of [Coast.Crosses], with the leg; a track of fewer
+// than two positions wraps [ErrPosition].
+func (c *Coast) Landfall(track []Point) (Landfall, error) {
+	if len(track) < 2 {
+		return Landfall{}, fmt.Errorf("%w: a track of %d positions, of at least 2", ErrPosition, len(track))
+	}
+	gone := 0.0
+	for i := 1; i < len(track); i++ {
+		x, err := c.Crosses(track[i-1], track[i])
+		if err != nil {
+			return Landfall{}, fmt.Errorf("leg %d: %w", i-1, err)
+		}
+		d, _ := lineTo(track[i-1], track[i])
+		if x.Land {
+			f := 0.0
+			if d > 0 {
+				f = x.Distance / d
+			}
+			return Landfall{Found: true, Leg: i - 1, Fraction: f, Point: x.Point, Distance: gone + x.Distance}, nil
+		}
+		gone += d
+	}
+	return Landfall{}, nil
+}

@@ -1,0 +1,448 @@
+package route
+
+import (
+	"fmt"
+	"math"
+)
+
+// How fast a board goes against a wind.
+//
+// In the water's own frame four forces act on a board that is headed h and
+// moves forward at u and sideways, to the right, at s:
+//
+//	thrust       T(u) = P / max(u, V/2),  P = R(V) V     forward only
+//	resistance   R(u) = K u |u| / sqrt(1 + (u/Vt)²)
+//	side force   Y(s) = Q s |s|
+//	air          A    = ½ rho CdA |a| a,  a = e w - (u, s)
+//
+// V is the flat-water speed, which alone sets the power P a paddler puts in:
+// constant power above half of V, constant pull below it. (The air of their
+// own going is not in P: in a dead calm a standing paddler of 1.8 m/s makes
+// 1.76.) w is the wind
+// relative to the water at 10 m, and e the part of it at the height of the
+// body. The board settles where
+//
+//	T(u) + A_u - R(u) = 0,   A_s - Y(s) = 0
+//
+// Both air components use the one speed |a|, so a wind on the bow quarter
+// costs more than its head component alone and pushes the board sideways as
+// well. R and T are those of the surge equation of wave/ride, so that a board
+// has one flat-water speed in the whole library.
+//
+// The numbers K, Vt, Q, CdA and e are priors: reasoned from measured friction,
+// sprint speeds and published leeway, never measured on a board in a wind.
+
+// AirDensity is the density of air used for the push of the wind, kg/m³: sea
+// level air at 15 degrees, slightly damp.
+const AirDensity = 1.22
+
+// Way is a velocity through the water, as a function of the heading in degrees
+// toward and of the wind relative to the water: the wind over ground less the
+// stream. It is how everything in this package takes the speed of a board;
+// [Posture.Way] makes one, and a function of your own may replace it.
+//
+// A Way returns NaN for what it does not know, and is called from several
+// goroutines if the plan it is given to is.
+type Way func(heading float64, wind Velocity) Velocity
+
+// Posture is how a paddler is on the board, with what that does to the
+// forces. Make one with [Standing], [Kneeling], [Prone] or [Drifting] and
+// change the fields that are known better.
+type Posture struct {
+	Name  string
+	Speed float64 // flat-water speed V, m/s; 0 is adrift
+
+	// Endurance is how long the posture can be kept up, in seconds; +Inf is
+	// as long as the plan. It does not lower the speed on the way.
+	Endurance float64
+
+	Area     float64 // drag area CdA of body and board in the air, m²
+	Exposure float64 // wind at the height of the body over the wind at 10 m
+	Drag     float64 // K, N s²/m²
+	Bend     float64 // Vt, m/s, where the resistance bends from square to linear; +Inf never
+	Side     float64 // Q, N s²/m²
+}
+
+// Priors. The spread is what a plan should try.
+const (
+	hullDrag = 5.5   // for 95 kg all up; scales with mass^(2/3); 4.5 to 6.5
+	hullBend = 5.0   // 4 to 7
+	hullSide = 173.0 // ½ 1025 x 1.2 x 0.28 m² of hull, fin and legs beam on; 120 to 230
+)
+
+// Standing returns a paddler on their feet with a paddle, whose flat-water
+// cruising speed is given in m/s (1.4 to 2.6 is usual): drag area 0.6 m²
+// (0.4 to 0.8) in 0.8 of the wind at 10 m, no end to endurance.
+//
+// A standing paddler of 1.8 m/s makes 0.8 m/s dead into a wind of 20 kn, and
+// is blown back in 25.
+func Standing(speed float64) Posture {
+	return Posture{"standing", speed, math.Inf(1), 0.6, 0.80, hullDrag, hullBend, hullSide}
+}
+
+// Kneeling returns the same paddler on their knees with the paddle: 0.85 of
+// the speed, drag area 0.40 m² (0.3 to 0.5) in 0.75 of the wind, for two
+// hours (1 to 3).
+func Kneeling(speed float64) Posture {
+	return Posture{"kneeling", 0.85 * speed, 2 * Hour, 0.40, 0.75, hullDrag, hullBend, hullSide}
+}
+
+// Prone returns the same paddler lying down and paddling with the hands: 0.6
+// of the speed, drag area 0.20 m² (0.15 to 0.3) in 0.68 of the wind, for 45
+// minutes (30 to 90) before the arms are spent.
+func Prone(speed float64) Posture {
+	return Posture{"prone", 0.6 * speed, 45 * Minute, 0.20, 0.68, hullDrag, hullBend, hullSide}
+}
+
+// Drifting returns a person lying or sitting on a board without paddling. The
+// board lies across the wind and goes down it at 2.0 % of the wind at 10 m,
+// the published leeway of a person with a surf board, whatever the heading.
+// The published scatter, and the families to the left and right of downwind,
+// are in the leeway table; this posture is its middle.
+//
+// Source: [Allen1999] as used by [USCG-Addendum]: surf board with person,
+// multiplier 0.020.
+func Drifting() Posture {
+	return Posture{"drifting", 0, math.Inf(1), 0.25, 0.70, hullSide, math.Inf(1), hullSide}
+}
+
+// Check returns nil for a posture with numbers to work with, and otherwise an
+// error that wraps [ErrInput] and names the field, its value and its range.
+func (p Posture) Check() error {
+	for _, f := range []struct {
+		name       string
+		v, lo, hi  float64
+		loIn, hiIn bool
+	}{
+		{"Speed", p.Speed, 0, 10, true, true},
+		{"Endurance", p.Endurance, 0, math.Inf(1), false, true},
+		{"Area", p.Area, 0, 10, false, true},
+		{"Exposure", p.Exposure, 0, 1.5, false, true},
+		{"Drag", p.Drag, 0, 10000, false, true},
+		{"Bend", p.Bend, 0, math.Inf(1), false, true},
+		{"Side", p.Side, 0, 10000, false, true},
+	} {
+		if !((f.v > f.lo || f.loIn && f.v == f.lo) && f.v <= f.hi) {
+			return fmt.Errorf("%w: %s: %s: %v is not between %v and %v", ErrInput, p.Name, f.name, f.v, f.lo, f.hi)
+		}
+	}
+	return nil
+}
+
+// Resistance returns the resistance of the water in newtons at a speed
+// forward through it, negative going backward.
+//
+//	R(u) = K u |u| / sqrt(1 + (u/Vt)²)
+//
+// The shape is a proposal, no published source: square at low speed, bending
+// to linear above Vt where a board lifts out of its own wave.
+//
+// Special cases are:
+//
+//	Resistance(NaN or ±Inf) = NaN
+func (p Posture) Resistance(u float64) float64 {
+	if p.Check() != nil || !(math.Abs(u) <= math.MaxFloat64) {
+		return math.NaN()
+	}
+	return p.resistance(u)
+}
+
+func (p *Posture) resistance(u float64) float64 {
+	r := u / p.Bend
+	return p.Drag * u * math.Abs(u) / math.Sqrt(1+r*r)
+}
+
+// Thrust returns the forward pull of the paddle in newtons at a speed
+// through the water: the power of the flat-water speed over the speed, and no
+// more than its value at half of the flat-water speed.
+//
+//	T(u) = R(V) V / max(u, V/2)
+//
+// The shape is a proposal, no published source.
+//
+// Special cases are:
+//
+//	Thrust(NaN or ±Inf) = NaN
+func (p Posture) Thrust(u float64) float64 {
+	if p.Check() != nil || !(math.Abs(u) <= math.MaxFloat64) {
+		return math.NaN()
+	}
+	return p.thrust(p.resistance(p.Speed)*p.Speed, u)
+}
+
+func (p *Posture) thrust(power, u float64) float64 {
+	if power == 0 {
+		return 0
+	}
+	return power / max(u, p.Speed/2)
+}
+
+// Push returns the force of the air, in newtons east and north, on a board
+// that moves through the water at v in a wind relative to the water:
+//
+//	A = ½ rho CdA |a| a,   a = Exposure wind - v
+//
+// Special cases are:
+//
+//	Push = NaN, NaN where a component is NaN or infinite
+func (p Posture) Push(v, wind Velocity) Velocity {
+	a := wind.Scale(p.Exposure).Sub(v)
+	speed := a.Speed()
+	if p.Check() != nil || !(speed <= math.MaxFloat64) {
+		return Velocity{math.NaN(), math.NaN()}
+	}
+	return a.Scale(0.5 * AirDensity * p.Area * speed)
+}
+
+// strongest is the strongest wind a way is worked out for, m/s.
+const strongest = 100.0
+
+// Way returns the velocity through the water of a board headed so, in a wind
+// relative to the water: the root of the four forces above, forward and
+// sideways together, to 1e-9 m/s. A posture without speed drifts straight down
+// the wind whatever the heading. It is a [Way] as a method value: p.Way.
+//
+// The result can point backward: the wind is then stronger than the paddler.
+//
+// Special cases are:
+//
+//	Way = NaN, NaN for a posture that fails Check, a NaN or infinite heading,
+//	a wind that is NaN or over 100 m/s
+//
+// A proposal, no published source; the oracle is the same board accelerating
+// in time until it is steady.
+func (p Posture) Way(heading float64, wind Velocity) Velocity {
+	w := wind.Speed()
+	if p.Check() != nil || !(math.Abs(heading) <= math.MaxFloat64) || !(w <= strongest) {
+		return Velocity{math.NaN(), math.NaN()}
+	}
+	air := 0.5 * AirDensity * p.Area
+	if p.Speed == 0 {
+		// Air and water both square: the speeds share the wind as the
+		// square roots of their coefficients.
+		return wind.Scale(p.Exposure / (1 + math.Sqrt(p.Side/air)))
+	}
+	sh, ch := sincosd(heading)
+	wu := p.Exposure * (wind.East*sh + wind.North*ch)
+	ws := p.Exposure * (wind.East*ch - wind.North*sh)
+	b := balance{p: &p, air: air, wu: wu, ws: ws, power: p.resistance(p.Speed) * p.Speed}
+	u, s := b.solve()
+	return Velocity{u*sh + s*ch, u*ch - s*sh}
+}
+
+// balance is one board in one wind, resolved along its heading.
+type balance struct {
+	p      *Posture
+	air    float64
+	wu, ws float64
+	power  float64
+}
+
+// solve returns the forward and sideways speed. The excess force forward
+// falls as u rises (thrust and air push fall, resistance rises, and the side
+// slip follows), so a bracket holds one root; regula falsi with the Illinois
+// halving finds it in some eight passes.
+func (b *balance) solve() (u, s float64) {
+	// At u = -|wu| the air no longer pushes back, at V + |wu| it cannot push
+	// on, whatever the slip.
+	lo, hi := min(b.wu, 0), max(b.wu, 0)+b.p.Speed
+	flo, s := b.excess(lo, 0)
+	fhi, s := b.excess(hi, s)
+	if flo <= 0 {
+		_, s = b.excess(lo, s)
+		return lo, s
+	}
+	if fhi >= 0 {
+		_, s = b.excess(hi, s)
+		return hi, s
+	}
+	side := 0
+	for range 100 {
+		u = (lo*fhi - hi*flo) / (fhi - flo)
+		if !(u > lo && u < hi) {
+			u = lo + (hi-lo)/2
+		}
+		var f float64
+		f, s = b.excess(u, s)
+		switch {
+		case f > 0:
+			if u-lo <= 1e-11 {
+				return u, s
+			}
+			lo, flo = u, f
+			if side > 0 {
+				fhi /= 2
+			}
+			side = 1
+		case f < 0:
+			if hi-u <= 1e-11 {
+				return u, s
+			}
+			hi, fhi = u, f
+			if side < 0 {
+				flo /= 2
+			}
+			side = -1
+		default:
+			return u, s
+		}
+		if hi-lo <= 1e-10 {
+			return u, s
+		}
+	}
+	return u, s
+}
+
+// excess returns the excess force forward at u, with the side slip that
+// belongs to it, started from a guess.
+func (b *balance) excess(u, guess float64) (f, s float64) {
+	au := b.wu - u
+	s = b.slip(au, guess)
+	a := math.Hypot(au, b.ws-s)
+	return b.p.thrust(b.power, u) + b.air*a*au - b.p.resistance(u), s
+}
+
+// slip returns the root of air |a| (ws - s) = Q s |s|: of one sign with ws and
+// no larger. Newton from a guess, kept inside the bracket.
+func (b *balance) slip(au, guess float64) float64 {
+	if b.ws == 0 {
+		return 0
+	}
+	ws, sign := b.ws, 1.0
+	if ws < 0 {
+		ws, sign, guess = -ws, -1, -guess
+	}
+	lo, hi, s := 0.0, ws, guess
+	if !(s > lo && s < hi) {
+		s = ws / (1 + math.Sqrt(b.p.Side/b.air))
+	}
+	for range 100 {
+		as := ws - s
+		a := math.Hypot(au, as)
+		f := b.air*a*as - b.p.Side*s*s
+		if f > 0 {
+			lo = s
+		} else {
+			hi = s
+		}
+		slope := -b.air*(a+as*as/a) - 2*b.p.Side*s
+		next := s - f/slope
+		if !(next > lo && next < hi) {
+			next = lo + (hi-lo)/2
+		}
+		if math.Abs(next-s) <= 1e-13*ws {
+			return sign * next
+		}
+		s = next
+	}
+	return sign * s
+}
+
+// steady bounds the search for a heading.
+const (
+	headingStep = 5.0  // degrees between looks
+	headingTol  = 1e-7 // degrees
+)
+
+// Course is a heading that holds a track, and the velocity over ground it
+// gives.
+type Course struct {
+	Heading float64  // degrees toward
+	Made    float64  // m/s over ground along the track
+	Ground  Velocity // over ground
+}
+
+// HoldCourse returns the heading on which a board with a way of its own
+// moves over ground along the track, toward track in degrees, in a wind over
+// ground and a stream: of all such headings the one that goes fastest. Speed
+// and leeway may both depend on the heading, and then there may be none, one
+// or several, so the whole circle is looked at in steps of 5 degrees and each
+// change of side is refined to 1e-7 degrees.
+//
+// The error wraps [ErrCrossSet] if every heading is set off the track, and
+// [ErrNoProgress] if the one that holds it goes backward along it; a track,
+// wind, stream or way that is not a number wraps [ErrInput].
+func HoldCourse(way Way, track float64, wind, stream Velocity) (Course, error) {
+	c, err := holdCourse(way, track, wind, stream, math.NaN())
+	if err != nil {
+		return Course{}, err
+	}
+	return c, nil
+}
+
+func holdCourse(way Way, track float64, wind, stream Velocity, guess float64) (Course, error) {
+	if way == nil {
+		panic("route: HoldCourse: nil way")
+	}
+	if !(math.Abs(track) <= math.MaxFloat64) {
+		return Course{}, fmt.Errorf("%w: track %v is not a direction", ErrInput, track)
+	}
+	rel := wind.Sub(stream)
+	if s := rel.Speed(); !(s <= math.MaxFloat64) {
+		return Course{}, fmt.Errorf("%w: wind %v, stream %v", ErrInput, wind, stream)
+	}
+	st, ct := sincosd(track)
+	at := func(h float64) (made, cross float64) {
+		g := way(h, rel).Add(stream)
+		return g.East*st + g.North*ct, g.East*ct - g.North*st
+	}
+	best := Course{Made: math.Inf(-1), Heading: math.NaN()}
+	try := func(a, ca, b, cb float64) {
+		for range 60 {
+			if b-a <= headingTol {
+				break
+			}
+			m := (a*cb - b*ca) / (cb - ca)
+			if !(m > a+0.01*(b-a) && m < b-0.01*(b-a)) {
+				m = a + (b-a)/2
+			}
+			_, cm := at(m)
+			if (cm < 0) == (ca < 0) {
+				a, ca = m, cm
+			} else {
+				b, cb = m, cm
+			}
+			if cm == 0 {
+				a, b = m, m
+			}
+		}
+		h := a + (b-a)/2
+		made, cross := at(h)
+		// A jump across zero is not a root.
+		if made > best.Made && math.Abs(cross) <= 1e-4 {
+			best = Course{Heading: wrapDeg(h), Made: made, Ground: Toward(1, track).Scale(made)}
+		}
+	}
+	// Near a guess first: along a passage the heading changes little. Only
+	// the whole circle can say that there is none.
+	if !math.IsNaN(guess) {
+		_, ca := at(guess - headingStep)
+		_, cb := at(guess + headingStep)
+		if (ca < 0) != (cb < 0) {
+			try(guess-headingStep, ca, guess+headingStep, cb)
+			if best.Made > 0 {
+				return best, nil
+			}
+		}
+	}
+	_, last := at(track - 180)
+	unknown := math.IsNaN(last)
+	for i := 1; i <= int(360/headingStep); i++ {
+		h := track - 180 + headingStep*float64(i)
+		_, c := at(h)
+		unknown = unknown || math.IsNaN(c)
+		if (c < 0) != (last < 0) {
+			try(h-headingStep, last, h, c)
+		}
+		last = c
+	}
+	switch {
+	case unknown:
+		return Course{}, fmt.Errorf("%w: the way through the water", ErrInput)
+	case math.IsNaN(best.Heading):
+		return Course{}, fmt.Errorf("%w: track %.0f", ErrCrossSet, wrapDeg(track))
+	case !(best.Made > 0):
+		return Course{}, fmt.Errorf("%w: %.2f m/s backward along %.0f", ErrNoProgress, -best.Made, wrapDeg(track))
+	}
+	return best, nil
+}
