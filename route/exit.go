@@ -144,8 +144,8 @@ type Light uint8
 // The zero Light is unknown.
 const (
 	LightUnknown Light = iota
-	Day
-	Dark
+	LightDay
+	LightDark
 )
 
 // State is what can be said about getting out at an exit.
@@ -212,7 +212,7 @@ func (e Exit) Landing(at At, track float64) (State, []string) {
 		unknown("hours: no condition given")
 	case e.Hours == DaylightOnly && at.Light == LightUnknown:
 		unknown("light: not known, daylight only")
-	case e.Hours == DaylightOnly && at.Light != Day:
+	case e.Hours == DaylightOnly && at.Light != LightDay:
 		broken("dark, daylight only")
 	}
 	switch sea, ok := e.Seaward.Get(); {

@@ -77,8 +77,8 @@ func (c *Coast) FetchRose(p Point, n int, limit float64) []float64 {
 	return rose
 }
 
-// Crossing is what a straight line meets.
-type Crossing struct {
+// LandCrossing is what a straight line meets.
+type LandCrossing struct {
 	Land     bool    // it meets land, or a shore
 	Point    Point   // where first; the start if that is on land
 	Distance float64 // metres from the start to there
@@ -90,19 +90,19 @@ type Crossing struct {
 //
 // The error wraps [ErrPosition] for a position off the globe and [ErrCoast]
 // for a nil coast or a line longer than 5000 km.
-func (c *Coast) Crosses(a, b Point) (Crossing, error) {
+func (c *Coast) Crosses(a, b Point) (LandCrossing, error) {
 	if err := c.check(a, b); err != nil {
-		return Crossing{}, err
+		return LandCrossing{}, err
 	}
 	if c.land(a) {
-		return Crossing{Land: true, Point: a}, nil
+		return LandCrossing{Land: true, Point: a}, nil
 	}
 	d, bearing := lineTo(a, b)
 	if !(d <= farthest) {
-		return Crossing{}, fmt.Errorf("%w: line of %.0f km, of at most %.0f", ErrCoast, d/1000, farthest/1000)
+		return LandCrossing{}, fmt.Errorf("%w: line of %.0f km, of at most %.0f", ErrCoast, d/1000, farthest/1000)
 	}
 	if d == 0 {
-		return Crossing{}, nil
+		return LandCrossing{}, nil
 	}
 	east, north, _ := axes(a)
 	eye := geocentric(a)
@@ -114,10 +114,10 @@ func (c *Coast) Crosses(a, b Point) (Crossing, error) {
 	most := end + 2*math.Sqrt(end)*0.1
 	d2 := c.tree.look(&v, most)
 	if !(d2 < most) {
-		return Crossing{}, nil
+		return LandCrossing{}, nil
 	}
 	at := min(arcOver(d2, r), d)
-	return Crossing{Land: true, Point: pointAlong(a, b, at/d), Distance: at}, nil
+	return LandCrossing{Land: true, Point: pointAlong(a, b, at/d), Distance: at}, nil
 }
 
 // pointAlong returns the position a fraction t of the way from a to b along

@@ -99,9 +99,6 @@ func Prone(speed float64) Posture {
 // the published leeway of a person with a surf board, whatever the heading.
 // The published scatter, and the families to the left and right of downwind,
 // are in the leeway table; this posture is its middle.
-//
-// Source: [Allen1999] as used by [USCG-Addendum]: surf board with person,
-// multiplier 0.020.
 func Drifting() Posture {
 	return Posture{"drifting", 0, math.Inf(1), 0.25, 0.70, hullSide, math.Inf(1), hullSide}
 }
