@@ -119,6 +119,7 @@ type Exit struct {
 	Point Point
 	Note  string
 
+	Charted         Value // m, charted depth over the approach; negative where it dries
 	LeastDepth      Limit // m of water over the approach, no less
 	GreatestBreaker Limit // m of breaking waves, no more
 	Seaward         Limit // degrees toward which the landing is open to the sea
@@ -260,6 +261,9 @@ func (e Exit) Check() error {
 		if x, ok := f.l.Get(); ok && !(x >= f.lo && x <= f.hi) {
 			return fmt.Errorf("%w: exit %q: %s: %v is outside %v to %v", ErrInput, e.Name, f.name, x, f.lo, f.hi)
 		}
+	}
+	if x, ok := e.Charted.Get(); ok && !(x >= highestDrying && x <= 1000) {
+		return fmt.Errorf("%w: exit %q: charted depth: %v m is outside %v to 1000", ErrInput, e.Name, x, highestDrying)
 	}
 	if e.Hours > DaylightOnly {
 		return fmt.Errorf("%w: exit %q: hours %d", ErrInput, e.Name, e.Hours)

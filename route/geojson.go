@@ -18,8 +18,9 @@ import (
 // features have a property role.
 //
 //	role       geometry                     properties
-//	run        LineString, exactly one      name; depth_m: a number for all legs, or a list with one (or null) a leg
-//	exit       Point                        name; note; landing conditions, below
+//	run        LineString, exactly one      name; depth_m: charted depth, a number for all legs, or a list with one
+//	                                        (or null) a leg; fetch_depth_m: mean depth of the water the waves come over
+//	exit       Point                        name; note; charted_depth_m, negative where it dries; landing conditions, below
 //	coast      LineString or Polygon        none
 //	avoid      Polygon                      name, note
 //	traffic    Polygon                      name, note
@@ -597,6 +598,9 @@ func (f *feature) run(r *Run) error {
 	if len(r.Points) < 2 {
 		return fmt.Errorf("geometry: %d positions, expected at least 2", len(r.Points))
 	}
+	if r.FetchDepth, err = f.known("fetch_depth_m"); err != nil {
+		return err
+	}
 	switch d := f.props["depth_m"].(type) {
 	case nil:
 	case float64:
@@ -642,6 +646,9 @@ func (f *feature) exit() (Exit, error) {
 	}
 	get(&e.Name, "name")
 	get(&e.Note, "note")
+	if err == nil {
+		e.Charted, err = f.known("charted_depth_m")
+	}
 	limit(&e.LeastDepth, "least_depth_m", "least_depth_ft")
 	limit(&e.GreatestBreaker, "greatest_breaker_m", "greatest_breaker_ft")
 	limit(&e.Seaward, "seaward_deg")
@@ -660,6 +667,18 @@ func (f *feature) exit() (Exit, error) {
 		return Exit{}, fmt.Errorf("daylight_only: found %s, expected true or false", show(v))
 	}
 	return e, e.Check()
+}
+
+// known returns a property that is a number, unknown where there is none.
+func (f *feature) known(name string) (Value, error) {
+	switch v := f.props[name].(type) {
+	case nil:
+		return Value{}, nil
+	case float64:
+		return Known(v), nil
+	default:
+		return Value{}, fmt.Errorf("%s: found %s, expected a number", name, show(v))
+	}
 }
 
 // text returns a property that is a text, empty where there is none.

@@ -49,6 +49,7 @@ func WriteRun(w io.Writer, r Run) error {
 			}
 			g.str("]")
 		}
+		g.known("fetch_depth_m", r.FetchDepth)
 	})
 	for _, e := range r.Exits {
 		g.feature(func() {
@@ -59,6 +60,7 @@ func WriteRun(w io.Writer, r Run) error {
 			g.text("role", "exit")
 			g.text("name", e.Name)
 			g.some("note", e.Note)
+			g.known("charted_depth_m", e.Charted)
 			g.limit("least_depth_m", e.LeastDepth)
 			g.limit("greatest_breaker_m", e.GreatestBreaker)
 			g.limit("seaward_deg", e.Seaward)
@@ -213,6 +215,13 @@ func (g *geoWriter) text(name, s string) {
 func (g *geoWriter) some(name, s string) {
 	if s != "" {
 		g.text(name, s)
+	}
+}
+
+func (g *geoWriter) known(name string, v Value) {
+	if x, ok := v.Get(); ok {
+		g.key(name)
+		g.num(x)
 	}
 }
 

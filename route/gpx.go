@@ -364,6 +364,20 @@ func (p *gpxPoint) exit() (Exit, error) {
 	return f.exit()
 }
 
+// known returns an attribute of ours that is a number, unknown where there is
+// none.
+func (p *gpxPoint) known(where, name string) (Value, error) {
+	s, ok := p.own[name]
+	if !ok {
+		return Value{}, nil
+	}
+	x, err := strconv.ParseFloat(s, 64)
+	if err != nil {
+		return Value{}, fileError(where, "%s %q is not a number", name, cutText(s))
+	}
+	return Known(x), nil
+}
+
 // route reads the points of a route into a run.
 func (g *gpxFile) route(where string, run *Run) error {
 	var depths []Value
@@ -380,13 +394,17 @@ func (g *gpxFile) route(where string, run *Run) error {
 			if err != nil {
 				return err
 			}
-			var d Value
-			if s, ok := p.own["depth_m"]; ok {
-				x, err := strconv.ParseFloat(s, 64)
-				if err != nil {
-					return fileError(at, "depth_m %q is not a number", cutText(s))
+			d, err := p.known(at, "depth_m")
+			if err != nil {
+				return err
+			}
+			if _, ok := d.Get(); ok {
+				known = true
+			}
+			if len(run.Points) == 0 {
+				if run.FetchDepth, err = p.known(at, "fetch_depth_m"); err != nil {
+					return err
 				}
-				d, known = Known(x), true
 			}
 			run.Points = append(run.Points, p.p)
 			depths = append(depths, d)
@@ -457,6 +475,7 @@ func WriteRunGPX(w io.Writer, r Run) error {
 	x := newGPXWriter(w)
 	for _, e := range r.Exits {
 		x.point("wpt", e.Point, "", e.Name, e.Note, "exit", func() {
+			x.known("charted_depth_m", e.Charted)
 			x.limit("least_depth_m", e.LeastDepth)
 			x.limit("greatest_breaker_m", e.GreatestBreaker)
 			x.limit("seaward_deg", e.Seaward)
@@ -470,8 +489,11 @@ func WriteRunGPX(w io.Writer, r Run) error {
 	x.element("name", r.Name)
 	for i, p := range r.Points {
 		x.point("rtept", p, "", "", "", "", func() {
-			if d, ok := r.Depth(i).Get(); ok && i < len(r.Points)-1 {
-				x.attr("depth_m", strconv.FormatFloat(d, 'f', -1, 64))
+			if i < len(r.Points)-1 {
+				x.known("depth_m", r.Depth(i))
+			}
+			if i == 0 {
+				x.known("fetch_depth_m", r.FetchDepth)
 			}
 		}, "leg")
 	}
@@ -550,6 +572,12 @@ func (x *gpxWriter) attr(name, value string) {
 	x.str(" " + name + `="`)
 	x.escape(value)
 	x.str(`"`)
+}
+
+func (x *gpxWriter) known(name string, v Value) {
+	if d, ok := v.Get(); ok {
+		x.attr(name, strconv.FormatFloat(d, 'f', -1, 64))
+	}
 }
 
 func (x *gpxWriter) limit(name string, l Limit) {

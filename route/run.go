@@ -14,10 +14,13 @@ import (
 type Run struct {
 	Name   string
 	Points []Point // launch, turning points, landing: at least two
-	Depths []Value // metres of water on each leg, one fewer than Points; nil where none is known
-	Exits  []Exit
-	Coast  *Coast // nil where the run came with none: unknown, not open water
-	Areas  []Area
+	Depths []Value // charted depth of each leg in metres, negative where it dries, one fewer than Points; nil where none is known
+	// FetchDepth is the mean charted depth in metres of the water the waves come
+	// over: their growth feels it, and not the depth under the run.
+	FetchDepth Value
+	Exits      []Exit
+	Coast      *Coast // nil where the run came with none: unknown, not open water
+	Areas      []Area
 }
 
 // AreaKind says what an area of water is.
@@ -94,9 +97,12 @@ func (r Run) Check() error {
 		return fmt.Errorf("%w: run: %d depths for %d legs", ErrInput, len(r.Depths), len(r.Points)-1)
 	}
 	for i, d := range r.Depths {
-		if x, ok := d.Get(); ok && !(x > 0 && x <= 12000) {
-			return fmt.Errorf("%w: run: depth of leg %d: %v m is outside 0 to 12000", ErrInput, i, x)
+		if x, ok := d.Get(); ok && !(x >= highestDrying && x <= 12000) {
+			return fmt.Errorf("%w: run: depth of leg %d: %v m is outside %v to 12000", ErrInput, i, x, highestDrying)
 		}
+	}
+	if x, ok := r.FetchDepth.Get(); ok && !(x > 0 && x <= 12000) {
+		return fmt.Errorf("%w: run: mean depth along the fetch: %v m is outside 0 to 12000", ErrInput, x)
 	}
 	seen := map[string]bool{}
 	for _, e := range r.Exits {
@@ -123,6 +129,10 @@ func (r Run) Check() error {
 	}
 	return nil
 }
+
+// highestDrying is the charted depth of ground that dries as high as any tide
+// covers: no tide on Earth has a range of 20 m.
+const highestDrying = -20.0
 
 func samePlace(p, q Point) bool {
 	return p.Lat == q.Lat && wrapLon(p.Lon-q.Lon) == 0

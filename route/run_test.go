@@ -129,7 +129,7 @@ func TestReadRunBadInput(t *testing.T) {
 		coll(feat(runProps+`,"depth_m":"deep"`, `{"type":"LineString","coordinates":[[7,50],[8,50]]}`)):     `depth_m: found "deep"`,
 		coll(feat(runProps+`,"depth_m":[1,2]`, `{"type":"LineString","coordinates":[[7,50],[8,50]]}`)):      "2 depths, expected one for each of 1 legs",
 		coll(feat(runProps+`,"depth_m":["x"]`, `{"type":"LineString","coordinates":[[7,50],[8,50]]}`)):      `depth_m[0]: found "x"`,
-		coll(feat(runProps+`,"depth_m":-3`, `{"type":"LineString","coordinates":[[7,50],[8,50]]}`)):         "depth of leg 0: -3 m",
+		coll(feat(runProps+`,"depth_m":-30`, `{"type":"LineString","coordinates":[[7,50],[8,50]]}`)):        "depth of leg 0: -30 m",
 		coll(feat(`"role":"run","name":4`, `{"type":"LineString","coordinates":[[7,50],[8,50]]}`)):          "name: found 4, expected a text",
 		coll(feat(runProps, `{"type":"MultiLineString","coordinates":[[[7,50],[8,50]],[[9,50],[10,50]]]}`)): "part 1 does not begin where part 0 ends",
 		coll(goodRun, feat(`"name":"x"`, aPoint)):                                                           "features[1]: properties: no role",
@@ -298,6 +298,9 @@ func drawRun(t *rapid.T) Run {
 		run.Depths = make([]Value, n-1)
 		run.Depths[r.IntN(n-1)] = Known(1 + r.Float64()*30)
 	}
+	if rapid.Bool().Draw(t, "fetch depth") {
+		run.FetchDepth = Known(1 + r.Float64()*30)
+	}
 	limit := func(most float64) Limit {
 		switch r.IntN(3) {
 		case 0:
@@ -309,7 +312,7 @@ func drawRun(t *rapid.T) Run {
 	}
 	for i := range rapid.IntRange(0, 4).Draw(t, "exits") {
 		run.Exits = append(run.Exits, Exit{
-			Name: fmt.Sprintf("%d%s", i, strings.TrimSpace(text("exit"))), Point: at(), Note: strings.TrimSpace(text("note")),
+			Name: fmt.Sprintf("%d%s", i, strings.TrimSpace(text("exit"))), Point: at(), Note: strings.TrimSpace(text("note")), Charted: Known(r.Float64()*8 - 3),
 			LeastDepth: limit(3), GreatestBreaker: limit(2), Seaward: limit(360), GreatestStream: limit(2), Hours: Hours(r.IntN(3)),
 		})
 	}
@@ -526,7 +529,7 @@ func TestWritersRefuse(t *testing.T) {
 		"NaN":      func(r *Run) { r.Points = []Point{{math.NaN(), 7}, {50, 8}} },
 		"repeated": func(r *Run) { r.Points = []Point{{50, 7}, {50, 367}} },
 		"depths":   func(r *Run) { r.Depths = make([]Value, 2) },
-		"depth":    func(r *Run) { r.Depths = []Value{Known(0)} },
+		"depth":    func(r *Run) { r.Depths = []Value{Known(-21)} },
 		"exit":     func(r *Run) { r.Exits = []Exit{{}} },
 		"kind":     func(r *Run) { r.Areas = []Area{{Kind: "bird"}} },
 		"shape":    func(r *Run) { r.Areas = []Area{{Kind: Avoid}} },
