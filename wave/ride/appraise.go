@@ -16,36 +16,59 @@ func (p *Prepared) Sea(sea Sea) (Ride, error) {
 	r := Ride{FlatSpeed: s.flat(s.cruise, u), SprintSpeed: s.flat(s.sprint, u)}
 
 	var bs bins
-	blocked := p.fill(&bs, sea.WindSea, &sea, g)
-	blocked = math.Max(blocked, p.fill(&bs, sea.Swell, &sea, g))
-	r.Remarks = sea.remarks(blocked)
-
-	sigmaF := s.load(&bs, g)
-	f := s.settle(&bs, sigmaF, u, g, r.FlatSpeed, 0.3)
+	r.Remarks = sea.remarks(p.load(&bs, &sea))
+	f := p.mean(&bs, &sea)
 	r.Speed = f.speed
 	r.Gain = r.Speed - r.FlatSpeed
 	r.OverGround = r.Speed + sea.Current
 	r.SpeedWander, r.Sprinting = f.sigma, f.sprinting
 
-	// Time above sprint speed, for a speed that wanders normally about its
-	// mean, and how often it rises through it (Rice).
-	if f.sigma > 0.01 {
-		z := (r.SprintSpeed - r.Speed) / f.sigma
-		r.RidingShare = 0.5 * math.Erfc(z/math.Sqrt2)
-		up := riseRate * f.rate / (2 * math.Pi) * math.Exp(-z*z/2)
-		r.CatchesPerHour = 3600 * up
-		if up > 0 && r.RidingShare > 1e-6 {
-			r.Life = r.RidingShare / up
-			r.RidingSpeed = r.Speed + f.sigma*math.Exp(-z*z/2)/math.Sqrt(2*math.Pi)/r.RidingShare
-		}
-	}
+	r.rise(f, r.SprintSpeed)
 	p.longest(&r, &sea, u, g)
 	p.dominant(&r, &sea, u, g)
-	r.Spread = p.spread(&bs, &sea, f, u, g)
+	r.Spread = p.spread(&bs, &sea, f)
 	if r.RidingSpeed > 7 {
 		r.Remarks |= FastBumps
 	}
 	return r, nil
+}
+
+// load fills the bins with all systems; it returns the greatest part of one
+// that the current blocks.
+func (p *Prepared) load(bs *bins, sea *Sea) (blocked float64) {
+	bs.n = 0
+	blocked = p.fill(bs, sea.WindSea, sea, sea.gravity())
+	return math.Max(blocked, p.fill(bs, sea.Swell, sea, sea.gravity()))
+}
+
+// mean is the balance in the sea of the bins.
+func (p *Prepared) mean(bs *bins, sea *Sea) field {
+	s := &p.surge
+	u, g := s.share*sea.Wind, sea.gravity()
+	return s.settle(bs, s.load(bs, g), u, g, s.flat(s.cruise, u), 0.3, 1e-7)
+}
+
+// meanSpeed is the mean speed alone.
+func (p *Prepared) meanSpeed(sea Sea) float64 {
+	var bs bins
+	p.load(&bs, &sea)
+	return p.mean(&bs, &sea).speed
+}
+
+// rise fills in the time above sprint speed, for a speed that wanders normally
+// about its mean, and how often it rises through it (Rice).
+func (r *Ride) rise(f field, sprint float64) {
+	if !(f.sigma > 0.01) {
+		return
+	}
+	z := (sprint - f.speed) / f.sigma
+	r.RidingShare = 0.5 * math.Erfc(z/math.Sqrt2)
+	up := riseRate * f.rate / (2 * math.Pi) * math.Exp(-z*z/2)
+	r.CatchesPerHour = 3600 * up
+	if up > 0 && r.RidingShare > 1e-6 {
+		r.Life = r.RidingShare / up
+		r.RidingSpeed = f.speed + f.sigma*math.Exp(-z*z/2)/math.Sqrt(2*math.Pi)/r.RidingShare
+	}
 }
 
 // dominant fills in what the waves of the peak need, and how many have it: the
@@ -53,7 +76,7 @@ func (p *Prepared) Sea(sea Sea) (Ride, error) {
 func (p *Prepared) dominant(r *Ride, sea *Sea, u, g float64) {
 	y := sea.leading()
 	cos := math.Cos(y.Off * (math.Pi / 180))
-	if !(y.Hs > 0 && cos >= bumpCos) {
+	if !(y.Hs > 0 && cos >= rideCos) {
 		return
 	}
 	w, ok := p.surge.train(y.Tp, sea.Depth, sea.Current*cos, cos, g)
@@ -69,7 +92,7 @@ func (p *Prepared) dominant(r *Ride, sea *Sea, u, g float64) {
 func (p *Prepared) longest(r *Ride, sea *Sea, u, g float64) {
 	s := &p.surge
 	cos := math.Cos(sea.leading().Off * (math.Pi / 180))
-	if cos < bumpCos {
+	if cos < rideCos {
 		return
 	}
 	// The longest period held: the last at which the push of a wave of slope
@@ -183,7 +206,7 @@ func (s *surge) train(period, depth, along, cos, g float64) (train, bool) {
 // not run with the board.
 func (s *Sea) leading() *System {
 	a, b := &s.WindSea, &s.Swell
-	with := func(y *System) bool { return y.Hs > 0 && math.Cos(y.Off*(math.Pi/180)) >= bumpCos }
+	with := func(y *System) bool { return y.Hs > 0 && math.Cos(y.Off*(math.Pi/180)) >= rideCos }
 	switch {
 	case with(a) && with(b):
 		if b.Tp < a.Tp {
@@ -199,7 +222,7 @@ func (s *Sea) leading() *System {
 // above adds the moments of a system above a frequency, in m² Hzⁿ, if it runs
 // with the board.
 func (p *Prepared) above(m *[3]float64, y *System, low float64) {
-	if y.Hs == 0 || math.Cos(y.Off*(math.Pi/180)) < bumpCos {
+	if y.Hs == 0 || math.Cos(y.Off*(math.Pi/180)) < rideCos {
 		return
 	}
 	gamma := y.Gamma
@@ -235,12 +258,12 @@ func (p *Prepared) above(m *[3]float64, y *System, low float64) {
 // spread is one standard deviation of the mean speed over an hour: the
 // parameters moved one at a time, the closed form against simulation, and the
 // chance of one hour.
-func (p *Prepared) spread(bs *bins, sea *Sea, f field, u, g float64) float64 {
+func (p *Prepared) spread(bs *bins, sea *Sea, f field) float64 {
+	g := sea.gravity()
 	sum := 0.0
 	for i := range p.variants {
 		v := &p.variants[i]
-		sigmaF := v.load(bs, g)
-		d := v.settle(bs, sigmaF, v.share*sea.Wind, g, f.speed, math.Max(f.sigma, 0.1)).speed - f.speed
+		d := v.settle(bs, v.load(bs, g), v.share*sea.Wind, g, f.speed, math.Max(f.sigma, 0.1), 1e-3).speed - f.speed
 		sum += d * d
 	}
 	const model, memory, hour = 0.03, 7.0, 3600.0
@@ -255,8 +278,11 @@ func (s *Sea) remarks(blocked float64) Remark {
 		if y.Hs == 0 {
 			continue
 		}
-		if math.Cos(y.Off*(math.Pi/180)) < bumpCos {
+		switch cos := math.Cos(y.Off * (math.Pi / 180)); {
+		case cos < pushCos:
 			r |= FromAhead
+		case cos < math.Sqrt2/2-1e-9:
+			r |= FromAbeam
 		}
 		k, _, ok := intrinsicWave(y.Tp, s.Depth, 0, s.gravity())
 		if ok {

@@ -117,6 +117,13 @@ func (b Bump) check() error {
 	return nil
 }
 
+func (b Bump) gravity() float64 {
+	if b.Gravity == 0 {
+		return defaultGravity
+	}
+	return b.Gravity
+}
+
 // Appraise says what the paddler can do with the bump.
 //
 // Errors: those of [Paddler.Resolved]; [ErrBump] for a field outside its range.
@@ -132,10 +139,7 @@ func (s *surge) appraise(b Bump) (Appraisal, error) {
 	if err := b.check(); err != nil {
 		return Appraisal{}, err
 	}
-	g := b.Gravity
-	if g == 0 {
-		g = defaultGravity
-	}
+	g := b.gravity()
 	nan := math.NaN()
 	u := s.share * b.Wind
 	a := Appraisal{

@@ -72,14 +72,15 @@ func (s *surge) load(bs *bins, g float64) (sigmaF float64) {
 	return math.Sqrt(sum)
 }
 
-// settle solves the balance. start and wide are the first guesses of V and σ.
-func (s *surge) settle(bs *bins, sigmaF, u, g, start, wide float64) field {
+// settle solves the balance. start and wide are the first guesses of V
+// and σ, tol the last step of either in m/s.
+func (s *surge) settle(bs *bins, sigmaF, u, g, start, wide, tol float64) field {
 	p := 0.0
 	if sigmaF > 0 {
 		p = 0.5 * math.Erfc(sprintAbove*s.mass*g/sigmaF/math.Sqrt2)
 	}
 	v, sigma := start, wide
-	for i := range 200 {
+	for range 200 {
 		b := math.Max(2, -(1-p)*s.slope(v, s.cruise, u)-p*s.slope(v, s.sprint, u))
 		b2, w2 := b*b, widening*widening*sigma*sigma
 		push, wander := 0.0, 0.0
@@ -99,7 +100,7 @@ func (s *surge) settle(bs *bins, sigmaF, u, g, start, wide float64) field {
 		dv, ds := mean/b, math.Sqrt(wander)-sigma
 		v += 0.5 * math.Max(-1, math.Min(1, dv))
 		sigma += 0.5 * ds
-		if i > 3 && math.Abs(dv) < 1e-6 && math.Abs(ds) < 1e-6 {
+		if math.Abs(dv) < tol && math.Abs(ds) < tol {
 			break
 		}
 	}
@@ -121,7 +122,7 @@ func (p *Prepared) fill(bs *bins, y System, sea *Sea, g float64) (blocked float6
 		return 0
 	}
 	cos := math.Cos(y.Off * (math.Pi / 180))
-	if cos < bumpCos {
+	if cos < pushCos {
 		return 0
 	}
 	gamma := y.Gamma
@@ -155,9 +156,13 @@ func (p *Prepared) fill(bs *bins, y System, sea *Sea, g float64) (blocked float6
 	return blocked
 }
 
-// bumpCos is the cosine of the greatest angle between course and wave travel
-// at which a wave counts as a bump, 60 degrees.
-const bumpCos = 0.5
+// Cosines of the angle between course and wave travel. Up to rideCos, 60
+// degrees, waves count as bumps to ride; from pushCos, nearly abeam, their push
+// along the course, which falls with the cosine, is left out.
+const (
+	rideCos = 0.5
+	pushCos = 0.01
+)
 
 // jonswapShape is x⁻⁵ exp(−5/4 x⁻⁴) γ^r, the shape that JONSWAPFactor scales.
 func jonswapShape(x, gamma float64) float64 {

@@ -39,11 +39,8 @@ func (p Paddler) Prepare() (*Prepared, error) {
 	if err != nil {
 		return nil, err
 	}
-	s, err := newSurge(r)
-	if err != nil {
-		return nil, err
-	}
-	pr := &Prepared{paddler: r, surge: *s}
+	pr := prepareBare(r)
+	s := &pr.surge
 	for i, move := range []func(*Paddler){
 		func(p *Paddler) { p.Drag *= 1.18 },
 		func(p *Paddler) { p.WindArea *= 1.33 },
@@ -54,9 +51,6 @@ func (p Paddler) Prepare() (*Prepared, error) {
 		v := r
 		move(&v)
 		pr.variants[i] = *compile(v)
-	}
-	for i := range pr.factor {
-		pr.factor[i] = spectrum.JONSWAPFactor(1 + 0.25*float64(i))
 	}
 	for i, wind := range tableWind {
 		u := s.share * wind
@@ -78,6 +72,15 @@ func (p Paddler) Prepare() (*Prepared, error) {
 		}
 	}
 	return pr, nil
+}
+
+// prepareBare takes a resolved paddler and fills only what the mean speed needs.
+func prepareBare(r Paddler) *Prepared {
+	pr := &Prepared{paddler: r, surge: *compile(r)}
+	for i := range pr.factor {
+		pr.factor[i] = spectrum.JONSWAPFactor(1 + 0.25*float64(i))
+	}
+	return pr
 }
 
 // lift is the push that would bring a board from start to wave speed if

@@ -11,7 +11,7 @@ type System struct {
 	Hs    float64 // m, 4√m0; 0 for no such system
 	Tp    float64 // s, peak
 	Gamma float64 // peak enhancement, 1 to 10; 0 for 3.3
-	Off   float64 // degrees between the direction it travels and the course, either way
+	Off   float64 // degrees from the course to the direction it travels, positive to the right
 }
 
 // Sea is what a board runs through. Zero systems are no waves.
@@ -29,7 +29,8 @@ type Remark uint16
 
 // The remarks.
 const (
-	FromAhead      Remark = 1 << iota // a wave system comes from more than 60 degrees off astern and gives no bumps here; what it costs is not counted
+	FromAhead      Remark = 1 << iota // a wave system comes from abeam or ahead; what it costs is not counted
+	FromAbeam                         // a wave system comes from more than 45 degrees off astern, beyond what the model is meant for
 	AgainstCurrent                    // part of the waves cannot exist against the current
 	SteepSea                          // Hs over the peak length above 0.05: crests break and the theory of small waves fails
 	FastBumps                         // bumps ridden faster than 7 m/s, beyond what the resistance was anchored on
@@ -39,7 +40,7 @@ const (
 
 // String lists the remarks in words.
 func (r Remark) String() string {
-	names := [...]string{"waves from ahead not counted", "waves blocked by the current", "steep sea", "faster than anchored", "shallow water", "head wind"}
+	names := [...]string{"waves from ahead not counted", "waves from the beam", "waves blocked by the current", "steep sea", "faster than anchored", "shallow water", "head wind"}
 	out := ""
 	for i, n := range names {
 		if r&(1<<i) != 0 {

@@ -163,7 +163,7 @@ type component struct{ k, omega, phase, force float64 }
 // not repeat.
 func (s *surge) draw(to []component, y System, sea *Sea, n int, g float64, rng *rand.Rand) []component {
 	cos := math.Cos(y.Off * (math.Pi / 180))
-	if y.Hs == 0 || cos < bumpCos {
+	if y.Hs == 0 || cos < pushCos {
 		return to
 	}
 	shape := spectrum.JONSWAP{Hs: y.Hs, Tp: y.Tp, Gamma: y.Gamma}
