@@ -46,8 +46,8 @@ type Limits struct {
 // StartingLimits returns the thresholds to start from.
 // Proposal, no published source, but for the sectors.
 //
-// Source: [HSC-1329] 1.4 (quartering up to 45 degrees);
-// [StoleHentschel2019] introduction (crossing from 30 to 120 degrees).
+// Source: [HSC-1329] 1.4 (quartering up to 45 degrees).
+// Source: [StoleHentschel2019] introduction (crossing from 30 to 120 degrees).
 func StartingLimits() Limits {
 	return Limits{
 		PearlingSteepness: 0.05, PearlingReach: 3, Overrun: 0.3,

@@ -15,6 +15,6 @@ var rideSources = []reference.Source{
 	{Key: "MSC-1228", Citation: "International Maritime Organization (2007). Revised guidance to the master for avoiding dangerous situations in adverse weather and sea conditions. MSC.1/Circ.1228", ID: "MSC.1/Circ.1228"},
 	{Key: "Schram2017", Citation: "Schram, B. L., Hing, W. A., Climstein, M. and Furness, J. W. (2017). A performance analysis of a stand-up paddle board marathon race. Journal of Strength and Conditioning Research 31 (6), 1552-1556"},
 	{Key: "HSC-1329", Citation: "International Maritime Organization (2009). Guidelines for uniform operating limitations of high-speed craft. MSC.1/Circ.1329, 11 June 2009", ID: "MSC.1/Circ.1329"},
-	{Key: "StoleHentschel2019", Citation: "Stole-Hentschel, S., Trulsen, K. and Olluri, S. (2019). On the statistics of crossing seas", ID: "arXiv:1904.07207"},
+	{Key: "StoleHentschel2019", Citation: "Stole-Hentschel, S., Trulsen, K. and Olluri, S. (2019). Preprint on the statistics of crossing wave systems", ID: "arXiv:1904.07207"},
 	{Key: "ICF2019", Citation: "International Canoe Federation (2019). News of the stand-up paddling world championships at Qingdao: 200 m sprint"},
 }
