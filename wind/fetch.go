@@ -34,7 +34,7 @@ var ErrRadials = errors.New("wind: fetch radials")
 // measured there. An infinite radial makes the two sectors beside it open.
 //
 // The error is ErrRadials if there are fewer than two radials, they overrun the
-// circle, the step is not above zero, or a length is negative or NaN.
+// circle, the step is under 0.01 degrees, or a length is negative or NaN.
 func Radials(first, step float64, lengths ...float64) (func(from float64) float64, error) {
 	n := len(lengths)
 	if n < 2 {
@@ -43,8 +43,8 @@ func Radials(first, step float64, lengths ...float64) (func(from float64) float6
 	if !(math.Abs(first) <= 360) {
 		return nil, fmt.Errorf("%w: first direction %v is outside -360 to 360", ErrRadials, first)
 	}
-	if !(step > 0) || float64(n)*step > 360+1e-9+step {
-		return nil, fmt.Errorf("%w: %d radials every %v degrees are not one turn or less", ErrRadials, n, step)
+	if !(step >= 0.01 && float64(n-1)*step < 360+1e-9) {
+		return nil, fmt.Errorf("%w: %d radials every %v degrees are not one turn or less, 0.01 degrees or more apart", ErrRadials, n, step)
 	}
 	for i, l := range lengths {
 		if !(l >= 0) {

@@ -52,7 +52,18 @@ func (s Sea) Known() bool { return s.Hs >= 0 && s.Tp >= 0 }
 // SignificantPeriod returns T1/3 = 0.95 Tp (s), the mean period of the highest
 // third, for a wind sea: the period that the nomograms of [Bretschneider] and the
 // formula of [Wilson] are printed in.
-func (s Sea) SignificantPeriod() float64 { return 0.95 * s.Tp }
+//
+// Special cases are:
+//
+//	NaN if Tp is negative or NaN
+//
+// Source: [Goda2003].
+func (s Sea) SignificantPeriod() float64 {
+	if !(s.Tp >= 0) {
+		return math.NaN()
+	}
+	return 0.95 * s.Tp
+}
 
 func unknownSea() Sea {
 	return Sea{Hs: math.NaN(), Tp: math.NaN(), From: math.NaN(), Fetch: math.NaN()}

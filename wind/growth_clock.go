@@ -106,12 +106,18 @@ func reach(f func(float64) float64, v float64) float64 {
 	return math.Exp(hi)
 }
 
-// developedFetch returns the x at which the first of height and period reaches
-// full development.
+// developedFetch returns the x at which the first of height and period reaches full
+// development; +Inf for a law whose asymptotes they are, or that stays below in this depth.
 func developedFetch(law Law, u, depth float64) float64 {
 	lim := law.Limits(u)
-	return math.Min(
-		reach(func(x float64) float64 { h, _ := law.Growth(x, depth); return h }, lim.Height),
-		reach(func(x float64) float64 { _, t := law.Growth(x, depth); return t }, lim.Period),
-	)
+	height := func(x float64) float64 { h, _ := law.Growth(x, depth); return h }
+	period := func(x float64) float64 { _, t := law.Growth(x, depth); return t }
+	x := math.Inf(1)
+	if height(x) > lim.Height {
+		x = reach(height, lim.Height)
+	}
+	if period(math.Inf(1)) > lim.Period {
+		x = math.Min(x, reach(period, lim.Period))
+	}
+	return x
 }

@@ -29,9 +29,9 @@ const longestStep = 300.0
 // A Hindcast steps a sea through a wind history at one place. The zero value needs a
 // Fetch; everything else has a default. It holds no state and is safe for concurrent use.
 //
-// The step is a proposal of this library: the growth law is published, the carrying of
-// a sea into a new wind by its height is common practice ([WMO-702] section 4.3), but no
-// published worked example of the turning, the parting and the dying was found. In each
+// The step is a proposal, no published source: the growth law is published and carrying
+// a sea into a new wind by its height is common practice, but no published worked example
+// of the turning, the parting and the dying was found. In each
 // sub-step of at most five minutes:
 //
 //  1. Turning. Δ is the angle from the SEA's direction to that of the new wind's waves.
@@ -105,7 +105,7 @@ func (s State) Tp() float64 {
 // Known reports whether the sea is known at that instant.
 func (s State) Known() bool { return s.Sea.Known() && s.Old.Known() }
 
-// Run returns the sea at the given times, in their order, from flat water at the start
+// Run, a proposal with no published source, returns the sea at the given times, in their order, from flat water at the start
 // of the series; with no times given, at the time of each sample. Between samples the
 // wind is that of [Series.At]. Through a gap of the series nobody knows the sea: a time
 // inside it gets a State that is not Known, and after it the sea starts again from flat
@@ -118,7 +118,7 @@ func (h Hindcast) Run(series Series, times ...time.Time) ([]State, error) {
 	return h.Resume(State{}, series, times...)
 }
 
-// Resume is [Hindcast.Run] from a known sea at the start of the series, such as the last
+// Resume, a proposal with no published source, is [Hindcast.Run] from a known sea at the start of the series, such as the last
 // State of an earlier run. Its Time does not matter.
 func (h Hindcast) Resume(from State, series Series, times ...time.Time) ([]State, error) {
 	st := h.Stepper()
@@ -188,7 +188,8 @@ type Stepper struct {
 	state State
 }
 
-// Stepper returns a Stepper with flat water at the zero time. It panics if Fetch is nil.
+// Stepper returns a Stepper with flat water at the zero time, for the steps of the proposal
+// with no published source that [Hindcast] describes. It panics if Fetch is nil.
 func (h Hindcast) Stepper() *Stepper {
 	if h.Fetch == nil {
 		panic("wind: Hindcast without a Fetch")
@@ -200,10 +201,10 @@ func (h Hindcast) Stepper() *Stepper {
 	if s.g == 0 {
 		s.g = Gravity
 	}
-	if h.Relaxation == 0 {
+	if h.Relaxation <= 0 {
 		s.relax = DefaultRelaxation.Seconds()
 	}
-	if h.Decay == 0 {
+	if h.Decay <= 0 {
 		s.decay = DefaultDecay.Seconds()
 	}
 	return s
@@ -308,7 +309,7 @@ func (s *Stepper) step(w Wind, dt float64, at time.Time) {
 	p := &s.state
 	p.Time, p.Wind, p.started = at, w, true
 	p.since += dt
-	if !w.known() || !(dt >= 0) || !p.Known() {
+	if !w.known() || !(dt >= 0) || !p.Known() || !(s.g > 0 && s.g <= math.MaxFloat64) {
 		s.lose()
 		return
 	}

@@ -7,11 +7,11 @@ import "math"
 //
 // Special cases are:
 //
-//	CEMFrictionVelocity(u) = NaN if u is negative or NaN
+//	CEMFrictionVelocity(u) = NaN if u is negative, infinite or NaN
 //
 // Source: [CEM-II-2] eq. II-2-36.
 func CEMFrictionVelocity(u float64) float64 {
-	if !(u >= 0) {
+	if !(u >= 0 && u <= math.MaxFloat64) {
 		return math.NaN()
 	}
 	return u * math.Sqrt(0.001*(1.1+0.035*u))
@@ -57,10 +57,12 @@ func (cem) Limits(float64) Limits {
 }
 
 func (cem) MinimumDuration(u, fetch, gravity float64) float64 {
+	fetch += timed(u, fetch, gravity)
 	return 77.23 * math.Pow(fetch, 0.67) / (math.Pow(u, 0.34) * math.Pow(gravity, 0.33))
 }
 
 func (l cem) After(u, seconds, gravity float64) (hs, tp float64) {
+	seconds += timed(u, seconds, gravity)
 	s := l.Scale(u)
 	return dimensional(l, u, 5.23e-3*math.Pow(gravity*seconds/s, 1.5)*s*s/gravity, gravity)
 }

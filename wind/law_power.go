@@ -63,12 +63,14 @@ var HwangWang Timed = hwangWang{powerLaw{
 type hwangWang struct{ powerLaw }
 
 func (hwangWang) After(u, seconds, gravity float64) (hs, tp float64) {
+	seconds += timed(u, seconds, gravity)
 	t := gravity * seconds / u
 	return 4 * math.Sqrt(1.27e-8*math.Pow(t, 1.06)) * u * u / gravity, 2 * math.Pi / 36.92 * math.Pow(t, 0.31) * u / gravity
 }
 
 // MinimumDuration is where the two energy laws meet.
 func (l hwangWang) MinimumDuration(u, fetch, gravity float64) float64 {
+	fetch += timed(u, fetch, gravity)
 	x := gravity * fetch / (u * u)
 	return math.Pow(l.e*math.Pow(x, l.p)/1.27e-8, 1/1.06) * u / gravity
 }
@@ -91,10 +93,12 @@ var JONSWAP Timed = jonswap{powerLaw{
 type jonswap struct{ powerLaw }
 
 func (jonswap) MinimumDuration(u, fetch, gravity float64) float64 {
+	fetch += timed(u, fetch, gravity)
 	return 65.6 * math.Pow(fetch, 0.67) / (math.Pow(u, 0.33) * math.Pow(gravity, 0.33))
 }
 
 func (l jonswap) After(u, seconds, gravity float64) (hs, tp float64) {
+	seconds += timed(u, seconds, gravity)
 	fetch := math.Pow(seconds*math.Pow(u, 0.33)*math.Pow(gravity, 0.33)/65.6, 1/0.67)
 	return dimensional(l, u, fetch, gravity)
 }
@@ -149,10 +153,12 @@ func (wilson) Limits(float64) Limits {
 }
 
 func (wilson) MinimumDuration(u, fetch, gravity float64) float64 {
+	fetch += timed(u, fetch, gravity)
 	return 43 * math.Pow(fetch, 0.73) / (math.Pow(u, 0.46) * math.Pow(gravity, 0.27))
 }
 
 func (l wilson) After(u, seconds, gravity float64) (hs, tp float64) {
+	seconds += timed(u, seconds, gravity)
 	fetch := math.Pow(seconds*math.Pow(u, 0.46)*math.Pow(gravity, 0.27)/43, 1/0.73)
 	return dimensional(l, u, fetch, gravity)
 }

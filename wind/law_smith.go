@@ -54,11 +54,13 @@ func (l smith) Limits(u float64) Limits {
 }
 
 func (l smith) MinimumDuration(u, fetch, gravity float64) float64 {
+	fetch += timed(u, fetch, gravity)
 	s := l.Scale(u)
 	return 51.09 * math.Pow(fetch, 0.72) / (math.Pow(gravity, 0.28) * math.Pow(s, 0.44))
 }
 
 func (l smith) After(u, seconds, gravity float64) (hs, tp float64) {
+	seconds += timed(u, seconds, gravity)
 	s := l.Scale(u)
 	t := gravity * seconds / s
 	return 0.000103 * math.Pow(t, 0.69) * s * s / gravity, 0.082 * math.Pow(t, 0.39) * s / gravity

@@ -8,11 +8,11 @@ import "math"
 //
 // Special cases are:
 //
-//	SPMAdjustedWind(u) = NaN if u is negative or NaN
+//	SPMAdjustedWind(u) = NaN if u is negative, infinite or NaN
 //
 // Source: [SPM1984] eq. 3-28a.
 func SPMAdjustedWind(u float64) float64 {
-	if !(u >= 0) {
+	if !(u >= 0 && u <= math.MaxFloat64) {
 		return math.NaN()
 	}
 	return 0.71 * math.Pow(u, 1.23)
@@ -24,11 +24,11 @@ func SPMAdjustedWind(u float64) float64 {
 //
 // Special cases are:
 //
-//	ACESAdjustedWind(ue) = NaN if ue is negative or NaN
+//	ACESAdjustedWind(ue) = NaN if ue is negative, infinite or NaN
 //
 // Source: [ACES1992] section 1-1, eqs 18 and 19.
 func ACESAdjustedWind(ue float64) float64 {
-	if !(ue >= 0) {
+	if !(ue >= 0 && ue <= math.MaxFloat64) {
 		return math.NaN()
 	}
 	return ue * math.Sqrt(0.75+0.067*ue)
@@ -142,11 +142,13 @@ func (l spm) Limits(u float64) Limits {
 }
 
 func (l spm) MinimumDuration(u, fetch, gravity float64) float64 {
+	fetch += timed(u, fetch, gravity)
 	s := l.Scale(u)
 	return 68.8 * math.Pow(gravity*fetch/(s*s), 2.0/3) * s / gravity
 }
 
 func (l spm) After(u, seconds, gravity float64) (hs, tp float64) {
+	seconds += timed(u, seconds, gravity)
 	s := l.Scale(u)
 	t := gravity * seconds / s
 	if !l.printedDuration {
@@ -173,10 +175,12 @@ func (kamphuis) Limits(float64) Limits {
 }
 
 func (kamphuis) MinimumDuration(u, fetch, gravity float64) float64 {
+	fetch += timed(u, fetch, gravity)
 	return math.Min(68.8*math.Pow(gravity*fetch/(u*u), 2.0/3), 71500) * u / gravity
 }
 
 func (l kamphuis) After(u, seconds, gravity float64) (hs, tp float64) {
+	seconds += timed(u, seconds, gravity)
 	t := math.Min(gravity*seconds/u, 71500)
 	return dimensional(l, u, math.Pow(t/68.8, 1.5)*u*u/gravity, gravity)
 }

@@ -26,4 +26,6 @@ var growthSources = []reference.Source{
 	{Key: "Saville1962", Citation: "T. Saville, E. W. McClendon and A. L. Cochran (1962): Freeboard allowances for waves in inland reservoirs. Journal of the Waterways and Harbors Division, ASCE 88, 93-124 (quoted)"},
 	{Key: "Fell2005", Citation: "R. Fell, P. MacGregor, D. Stapledon and G. Bell (2005): Geotechnical Engineering of Dams. Balkema, chapter 13"},
 	{Key: "WEMo", Citation: "NOAA National Centers for Coastal Ocean Science: WEMo, Wave Exposure Model, package reference of effective_fetch"},
+	{Key: "Tomczak2005", Citation: "M. Tomczak (1996-2005): An Introduction to Physical Oceanography, lecture notes, figure 9.5"},
+	{Key: "Tran-YoungVerhagen", Citation: "H. Q. Tran: Check_hs_finite_water_depth.m, wave height by Young and Verhagen (1996) as code, with an example"},
 }
