@@ -376,7 +376,7 @@ func (c Constituent) check(i int) (*definition, error) {
 	d := lookup(c.Name)
 	switch {
 	case d == nil:
-		return nil, fmt.Errorf("%w: constituent %d: name %q: want one of %s and %d more (Names)", ErrConstituent, i+1, c.Name, strings.Join(standard, " "), len(definitions)-len(standard))
+		return nil, fmt.Errorf("%w: constituent %d: name %q: want one of %s and %d more (Names)", ErrConstituent, i+1, clip(c.Name), strings.Join(standard, " "), len(definitions)-len(standard))
 	case !(c.Amplitude >= 0 && c.Amplitude <= 25):
 		return nil, fmt.Errorf("%w: constituent %d, %s: amplitude %v: want 0 to 25", ErrConstituent, i+1, c.Name, c.Amplitude)
 	case !(c.Lag >= -360 && c.Lag <= 720):

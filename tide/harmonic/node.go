@@ -50,13 +50,10 @@ var (
 type orbit struct{ i, xi, nu, nu1, nu2, p float64 }
 
 func orbitOf(n, p float64) orbit {
-	rn := angle.Radians(n)
+	// With N within ±180° the half angle is within ±90° and e1 and e2 lie on the
+	// branch near zero.
+	rn := angle.Radians(math.Remainder(n, 360))
 	sinN2, cosN2 := math.Sincos(rn / 2)
-	// atan2 keeps e1 and e2 on the branch near zero for every N: multiplying
-	// both arguments by the sign of cos(N/2) is the reduction to ±90°.
-	if cosN2 < 0 {
-		sinN2, cosN2, rn = -sinN2, -cosN2, rn-2*math.Pi
-	}
 	e1 := math.Atan2(cosWI*sinN2, cosN2) - rn/2
 	e2 := math.Atan2(sinWI*sinN2, cosN2) - rn/2
 	var o orbit

@@ -15,10 +15,14 @@ import (
 // so that one product of the table gives two samples, and the cosines, the
 // node factors and the longitudes are paid once a block. The parts p1 and p2
 // come from the node alone and are small: terms are ordered so that those
-// which matter to 1e-12 of the whole come first, and the rest is skipped.
+// which matter come first, and the rest is skipped.
 
-// maxBlock is the number of samples on either side of a block's middle.
-const maxBlock = 60
+// maxBlock is the number of samples on either side of a block's middle, and
+// negligible what a part of one term may be left out for, in metres.
+const (
+	maxBlock   = 120
+	negligible = 1e-11
+)
 
 // fill writes the derivative of order 0 or 1 (per hour) of the sum at from,
 // from + step, ... into dst. In ByYear all of it is of the year given.
@@ -39,20 +43,30 @@ func (s *sum) fill(dst []float64, from time.Time, step time.Duration, order, yea
 	var (
 		ws    = make([]wave, 0, n)
 		perm  = make([]int, n)
-		table = make([]float64, 2*n*(half+1)) // [k][cos..., sin...]
-		coef  = make([]float64, 6*n)
+		table = make([][2]float64, n*(half+1)) // cos σkΔ, sin σkΔ by k and term
+		coef  = make([]coefficient, n)
 	)
-	c0, s0, c1, s1, c2, s2 := coef[:n], coef[n:2*n], coef[2*n:3*n], coef[3*n:4*n], coef[4*n:5*n], coef[5*n:]
 	// The order of the terms is settled at the first block, and the table with it.
 	for i := range perm {
 		perm[i] = i
 	}
 	first := true
+	var e epoch
+	var origin time.Time
 	span := float64(half) * dt
 	for lo := 0; lo < len(dst); lo += 2*half + 1 {
 		block := dst[lo:min(len(dst), lo+2*half+1)]
 		mid := from.Add(time.Duration(lo+half) * step)
-		ws = s.near(mid, year, ws)
+		if s.nodes != ByYear || first {
+			e = s.epochAt(mid, year)
+			origin = mid
+		}
+		// In ByYear only the hours since New Year change from block to block.
+		if s.nodes == ByYear {
+			e.hours += hoursBetween(origin, mid)
+			origin = mid
+		}
+		ws = s.nearEpoch(&e, mid, ws)
 		if first {
 			first = false
 			weight := func(i int) float64 {
@@ -62,9 +76,9 @@ func (s *sum) fill(dst []float64, from time.Time, step time.Duration, order, yea
 			}
 			sort.SliceStable(perm, func(a, b int) bool { return weight(perm[a]) > weight(perm[b]) })
 			for k := 0; k <= half; k++ {
-				row := table[2*n*k : 2*n*(k+1)]
+				row := table[n*k : n*(k+1)]
 				for j, i := range perm {
-					row[n+j], row[j] = math.Sincos(ws[i].speed * float64(k) * dt)
+					row[j][1], row[j][0] = math.Sincos(ws[i].speed * float64(k) * dt)
 				}
 			}
 		}
@@ -76,40 +90,27 @@ func (s *sum) fill(dst []float64, from time.Time, step time.Duration, order, yea
 				is := complex(0, w.speed)
 				p0, p1, p2 = is*p0+p1, is*p1+2*p2, is*p2
 			}
-			c0[j], s0[j] = real(p0), imag(p0)
-			c1[j], s1[j] = real(p1), imag(p1)
-			c2[j], s2[j] = real(p2), imag(p2)
-			if (math.Abs(c1[j])+math.Abs(s1[j]))*span > 1e-12 {
+			q := coefficient{real(p0), imag(p0), real(p1), imag(p1), real(p2), imag(p2)}
+			coef[j] = q
+			if (math.Abs(q.c1)+math.Abs(q.s1))*span > negligible {
 				n1 = j + 1
 			}
-			if (math.Abs(c2[j])+math.Abs(s2[j]))*span*span > 1e-12 {
+			if (math.Abs(q.c2)+math.Abs(q.s2))*span*span > negligible {
 				n2 = j + 1
 			}
 		}
+		n1 = max(n1, n2)
 		z0 := s.z0
 		if order == 1 {
 			z0 = 0
 		}
 		for k := 0; k <= half; k++ {
-			row := table[2*n*k : 2*n*(k+1)]
-			cos, sin := row[:n], row[n:]
+			row := table[n*k : n*(k+1)]
 			tau := float64(k) * dt
-			e, o := dot(c0, cos, s0, sin)
-			if n1 > 0 {
-				e1, o1 := dot(c1[:n1], cos[:n1], s1[:n1], sin[:n1])
-				var e2, o2 float64
-				if n2 > 0 {
-					e2, o2 = dot(c2[:n2], cos[:n2], s2[:n2], sin[:n2])
-				}
-				// τ changes sign with k: even and odd parts change places.
-				plus := e - o + tau*(e1-o1+tau*(e2-o2))
-				minus := e + o - tau*(e1+o1-tau*(e2+o2))
-				put(block, half+k, z0+plus)
-				put(block, half-k, z0+minus)
-				continue
-			}
-			put(block, half+k, z0+e-o)
-			put(block, half-k, z0+e+o)
+			e, o, e1, o1, e2, o2 := dots(coef, row, n1, n2)
+			// τ changes sign with k: even and odd parts change places.
+			put(block, half+k, z0+e-o+tau*(e1-o1+tau*(e2-o2)))
+			put(block, half-k, z0+e+o-tau*(e1+o1-tau*(e2+o2)))
 		}
 	}
 }
@@ -121,23 +122,46 @@ func put(block []float64, i int, v float64) {
 	}
 }
 
-// dot returns Σ a·b and Σ c·d of equally long slices, four sums side by side.
-func dot(a, b, c, d []float64) (ab, cd float64) {
-	n := len(a)
-	b, c, d = b[:n], c[:n], d[:n]
-	var x, y float64
+// A coefficient holds the real and imaginary parts of p0, p1 and p2.
+type coefficient struct{ c0, s0, c1, s1, c2, s2 float64 }
+
+// dots returns Σ c·cos and Σ s·sin of the three parts: the second over the
+// first n1 terms only, the third over the first n2 ≤ n1. The sums run side by side
+// so that no addition waits for the one before it.
+func dots(p []coefficient, row [][2]float64, n1, n2 int) (e, o, e1, o1, e2, o2 float64) {
+	row = row[:len(p)]
 	i := 0
-	for ; i+1 < n; i += 2 {
-		ab += a[i] * b[i]
-		cd += c[i] * d[i]
-		x += a[i+1] * b[i+1]
-		y += c[i+1] * d[i+1]
+	for ; i < n2; i++ {
+		q, c, s := &p[i], row[i][0], row[i][1]
+		e += q.c0 * c
+		o += q.s0 * s
+		e1 += q.c1 * c
+		o1 += q.s1 * s
+		e2 += q.c2 * c
+		o2 += q.s2 * s
 	}
-	if i < n {
-		ab += a[i] * b[i]
-		cd += c[i] * d[i]
+	for ; i < n1; i++ {
+		q, c, s := &p[i], row[i][0], row[i][1]
+		e += q.c0 * c
+		o += q.s0 * s
+		e1 += q.c1 * c
+		o1 += q.s1 * s
 	}
-	return ab + x, cd + y
+	var x, y float64
+	for ; i+1 < len(p); i += 2 {
+		q, c, s := &p[i], row[i][0], row[i][1]
+		e += q.c0 * c
+		o += q.s0 * s
+		q, c, s = &p[i+1], row[i+1][0], row[i+1][1]
+		x += q.c0 * c
+		y += q.s0 * s
+	}
+	if i < len(p) {
+		q, c, s := &p[i], row[i][0], row[i][1]
+		e += q.c0 * c
+		o += q.s0 * s
+	}
+	return e + x, o + y, e1, o1, e2, o2
 }
 
 // series fills dst in pieces that do not cross a New Year where that matters.

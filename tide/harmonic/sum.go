@@ -181,7 +181,7 @@ func (s *sum) rate(at time.Time) float64 {
 
 // reach is how far from the middle of a block the slow factors are taken as
 // quadratic in time: their third derivative makes less than 1e-10 m of that.
-const reach = 6 * time.Hour
+const reach = 12 * time.Hour
 
 // A wave is one term near an instant c: A Z(τ) e^{i(φ + στ)} with τ hours from
 // c and A Z e^{iφ} = p0 + p1 τ + p2 τ².
@@ -194,12 +194,17 @@ type wave struct {
 // enough. In ByYear they are those of the year given.
 func (s *sum) near(at time.Time, year int, buf []wave) []wave {
 	e := s.epochAt(at, year)
+	return s.nearEpoch(&e, at, buf)
+}
+
+// nearEpoch is near with the epoch at hand.
+func (s *sum) nearEpoch(e *epoch, at time.Time, buf []wave) []wave {
 	var slower, later [bases]complex128
 	if s.nodes == AtInstant {
 		slower = s.slow(LongitudesAt(at.Add(-reach), Modern))
 		later = s.slow(LongitudesAt(at.Add(reach), Modern))
 	}
-	const h = 6.0 // reach in hours
+	h := reach.Hours()
 	buf = buf[:0]
 	for i := range s.terms {
 		t := &s.terms[i]
@@ -209,8 +214,8 @@ func (s *sum) near(at time.Time, year int, buf []wave) []wave {
 		w := wave{p0: a * z, speed: s.speed(t.d)}
 		if s.nodes == AtInstant && len(t.d.parts) > 0 {
 			before, after := t.d.node(&slower), t.d.node(&later)
-			w.p1 = a * (after - before) * (1 / (2 * h))
-			w.p2 = a * (after + before - 2*z) * (1 / (2 * h * h))
+			w.p1 = a * (after - before) * complex(1/(2*h), 0)
+			w.p2 = a * (after + before - 2*z) * complex(1/(2*h*h), 0)
 		}
 		buf = append(buf, w)
 	}

@@ -1,0 +1,396 @@
+package tide
+
+import (
+	"bufio"
+	"errors"
+	"fmt"
+	"io"
+	"strings"
+	"time"
+
+	"followingsea.example/internal/table"
+)
+
+// Tables travel as comma-separated values: a header whose names carry the
+// unit, times in RFC 3339 with a zone, lines that begin with # as comments.
+
+// Rows are bounded so that a file cannot fill the memory: 32 MB and a quarter
+// of a million rows, two hundred years of tides or 28 years of hourly streams.
+const maxRows = 250000
+
+// ErrFile is returned for a file that cannot be read as the table asked for.
+var ErrFile = errors.New("tide: unusable file")
+
+// fail marks an error of a file as ErrFile, keeping the kind of the error.
+func fail(err error) error { return fmt.Errorf("%w: %w", ErrFile, err) }
+
+// ReadTable reads a table of high and low waters:
+//
+//	# datum: LAT
+//	time,height_m,kind
+//	2026-08-15T05:03:00Z,6.26,high
+//	2026-08-15T11:28:00Z,-0.409,low
+//
+// time is RFC 3339 with a zone; height_ has a unit (m, ft, cm); kind (high or
+// low, H or L, HW or LW) may be left out, and then a turn above both its neighbours
+// is high. A comment "# datum: NAME" or a column datum, the same
+// in every row, names the datum; Options.Datum, when given, must agree.
+//
+// Errors are ErrFile with the line and the column, ErrDatum where datums
+// disagree, or those of NewTable. At most 32 MB and 250,000 turns are read.
+func ReadTable(r io.Reader, o Options) (*Table, error) {
+	head := bufio.NewReaderSize(r, 4096)
+	named := datumComment(head)
+	cols := []table.Column{
+		{Name: "time", Quantity: table.Time, Required: true},
+		{Name: "height", Quantity: table.Length, Required: true, Lo: -25, Hi: 25},
+		{Name: "kind", Quantity: table.Text},
+		{Name: "datum", Quantity: table.Text},
+	}
+	t, err := table.NewReader(head, cols)
+	if err != nil {
+		return nil, fail(err)
+	}
+	var turns []Turn
+	for {
+		err := t.Next()
+		if errors.Is(err, io.EOF) {
+			break
+		}
+		if err != nil {
+			return nil, fail(err)
+		}
+		if len(turns) == maxRows {
+			return nil, fail(fmt.Errorf("line %d: more than %d turns", t.Line(), maxRows))
+		}
+		var u Turn
+		if u.Time, err = t.Instant(0); err != nil {
+			return nil, fail(err)
+		}
+		if u.Height, err = t.Need(1); err != nil {
+			return nil, fail(err)
+		}
+		if n := len(turns); n > 0 && !u.Time.After(turns[n-1].Time) {
+			return nil, fail(t.Fail(0, table.ErrOrder, "times in order, each later than the one before"))
+		}
+		if t.Has(2) {
+			switch strings.ToLower(t.Raw(2)) {
+			case "high", "h", "hw":
+				u.High = true
+			case "low", "l", "lw":
+			default:
+				return nil, fail(t.Fail(2, table.ErrValue, "high or low"))
+			}
+		}
+		if d := t.Raw(3); d != "" {
+			if named == UnknownDatum && len(turns) == 0 {
+				named = Datum(strings.Clone(d))
+			} else if named != Datum(d) {
+				return nil, fmt.Errorf("%w: %w: line %d: %q, and %v before it", ErrFile, ErrDatum, t.Line(), d, named)
+			}
+		}
+		turns = append(turns, u)
+	}
+	if !t.Has(2) {
+		if err := guessKinds(turns); err != nil {
+			return nil, fail(err)
+		}
+	}
+	switch {
+	case o.Datum == UnknownDatum:
+		o.Datum = named
+	case named != UnknownDatum && named != o.Datum:
+		return nil, fmt.Errorf("%w: %w: the file has %v, %v was asked for", ErrFile, ErrDatum, named, o.Datum)
+	}
+	tb, err := NewTable(turns, o)
+	if err != nil {
+		return nil, fail(err)
+	}
+	return tb, nil
+}
+
+// datumComment looks for "# datum: NAME" among the comments at the head of
+// the file, without consuming anything: within its first 4096 bytes.
+func datumComment(r *bufio.Reader) Datum {
+	head, _ := r.Peek(4096)
+	for _, line := range strings.Split(string(head), "\n") {
+		c, ok := strings.CutPrefix(strings.TrimPrefix(strings.TrimSpace(line), "\ufeff"), "#")
+		if !ok {
+			break
+		}
+		name, value, ok := strings.Cut(c, ":")
+		if ok && strings.EqualFold(strings.TrimSpace(name), "datum") {
+			if v := strings.TrimSpace(value); len(v) <= 40 {
+				return Datum(v)
+			}
+		}
+	}
+	return UnknownDatum
+}
+
+// guessKinds names turns high or low by their neighbours.
+func guessKinds(turns []Turn) error {
+	if len(turns) < 2 {
+		return nil // NewTable says what is wrong
+	}
+	for i := range turns {
+		if i == 0 {
+			turns[0].High = turns[0].Height > turns[1].Height
+			continue
+		}
+		if turns[i].Height == turns[i-1].Height {
+			return fmt.Errorf("%v and the turn before it stand at one height: give a column kind", turns[i])
+		}
+		turns[i].High = turns[i].Height > turns[i-1].Height
+	}
+	return nil
+}
+
+// WriteTable writes the table as ReadTable reads it, heights in metres.
+func WriteTable(w io.Writer, t *Table) error {
+	if d := t.Datum(); d != UnknownDatum {
+		if strings.ContainsAny(string(d), "\r\n") || len(d) > 40 {
+			return fmt.Errorf("%w: datum %q: want one line of at most 40 bytes", ErrValue, string(d))
+		}
+		if _, err := fmt.Fprintf(w, "# datum: %s\r\n", string(d)); err != nil {
+			return err
+		}
+	}
+	c := table.NewWriter(w, "time", "height_m", "kind")
+	for _, u := range t.turns {
+		kind := "low"
+		if u.High {
+			kind = "high"
+		}
+		if err := c.Instant(u.Time).Number(u.Height).Text(kind).End(); err != nil {
+			return err
+		}
+	}
+	return c.Flush()
+}
+
+// ReadClockStreams reads a table of streams by clock time:
+//
+//	time,rate_kn,set_deg
+//	2026-08-15T05:00:00Z,1.2,075
+//
+// rate_ has a unit (m_s, kn, km_h, mph, ft_s); set_deg is the direction toward
+// which the stream runs and may be empty at slack only. gap is as in
+// NewClockStreams. Errors are ErrFile with the line and the column; at most 32
+// MB and 250,000 rows are read.
+func ReadClockStreams(r io.Reader, gap time.Duration) (*ClockStreams, error) {
+	t, err := table.NewReader(r, []table.Column{
+		{Name: "time", Quantity: table.Time, Required: true},
+		{Name: "rate", Quantity: table.Speed, Required: true, Lo: 0, Hi: fastest},
+		{Name: "set", Quantity: table.Angle, Required: true, Lo: 0, Hi: 360},
+	})
+	if err != nil {
+		return nil, fail(err)
+	}
+	var rows []StreamSample
+	for {
+		err := t.Next()
+		if errors.Is(err, io.EOF) {
+			break
+		}
+		if err != nil {
+			return nil, fail(err)
+		}
+		if len(rows) == maxRows {
+			return nil, fail(fmt.Errorf("line %d: more than %d rows", t.Line(), maxRows))
+		}
+		at, err := t.Instant(0)
+		if err != nil {
+			return nil, fail(err)
+		}
+		rate, err := t.Need(1)
+		if err != nil {
+			return nil, fail(err)
+		}
+		set, err := setOf(t, 2, rate)
+		if err != nil {
+			return nil, fail(err)
+		}
+		if n := len(rows); n > 0 && !at.After(rows[n-1].Time) {
+			return nil, fail(t.Fail(0, table.ErrOrder, "times in order, each later than the one before"))
+		}
+		rows = append(rows, StreamSample{at, Setting(rate, set)})
+	}
+	c, err := NewClockStreams(rows, gap)
+	if err != nil {
+		return nil, fail(err)
+	}
+	return c, nil
+}
+
+// setOf reads a set, which may be missing only where the rate is zero.
+func setOf(t *table.Reader, column int, rate float64) (float64, error) {
+	set, ok, err := t.Number(column)
+	if err != nil {
+		return 0, err
+	}
+	if !ok && rate != 0 {
+		return 0, t.Fail(column, table.ErrMissing, "a direction in degrees, toward; empty at slack only")
+	}
+	return set, nil
+}
+
+// WriteClockStreams writes the table as ReadClockStreams reads it, in m/s.
+func WriteClockStreams(w io.Writer, c *ClockStreams) error {
+	t := table.NewWriter(w, "time", "rate_m_s", "set_deg")
+	for _, s := range c.samples {
+		t.Instant(s.Time).Number(s.Stream.Rate)
+		if s.Stream.Rate == 0 {
+			t.Text("")
+		} else {
+			t.Number(s.Stream.Set)
+		}
+		if err := t.End(); err != nil {
+			return err
+		}
+	}
+	return t.Flush()
+}
+
+// ReadHourTable reads a table of streams by hour from high water:
+//
+//	hour,set_deg,springs_kn,neaps_kn
+//	-6,245,1.8,0.9
+//	-5,250,1.1,0.5
+//
+// hour counts from high water at the reference port, negative before it;
+// springs_ and neaps_ have a unit of speed. The mean ranges at the reference port are
+// the caller's, in metres. Errors are ErrFile with the line and the column.
+func ReadHourTable(r io.Reader, springRange, neapRange float64) (*HourTable, error) {
+	t, err := table.NewReader(r, []table.Column{
+		{Name: "hour", Quantity: table.Count, Required: true, Lo: -13, Hi: 13},
+		{Name: "set", Quantity: table.Angle, Required: true, Lo: 0, Hi: 360},
+		{Name: "springs", Quantity: table.Speed, Required: true, Lo: 0, Hi: fastest},
+		{Name: "neaps", Quantity: table.Speed, Required: true, Lo: 0, Hi: fastest},
+	})
+	if err != nil {
+		return nil, fail(err)
+	}
+	var rows []HourStream
+	for {
+		err := t.Next()
+		if errors.Is(err, io.EOF) {
+			break
+		}
+		if err != nil {
+			return nil, fail(err)
+		}
+		if len(rows) == 1000 {
+			return nil, fail(fmt.Errorf("line %d: more than 1000 rows", t.Line()))
+		}
+		var h HourStream
+		if h.Hour, err = t.Need(0); err != nil {
+			return nil, fail(err)
+		}
+		if h.Springs, err = t.Need(2); err != nil {
+			return nil, fail(err)
+		}
+		if h.Neaps, err = t.Need(3); err != nil {
+			return nil, fail(err)
+		}
+		if h.Set, err = setOf(t, 1, h.Springs+h.Neaps); err != nil {
+			return nil, fail(err)
+		}
+		if n := len(rows); n > 0 && !(h.Hour > rows[n-1].Hour) {
+			return nil, fail(t.Fail(0, table.ErrOrder, "hours in order, each later than the one before"))
+		}
+		rows = append(rows, h)
+	}
+	h, err := NewHourTable(rows, springRange, neapRange)
+	if err != nil {
+		return nil, fail(err)
+	}
+	return h, nil
+}
+
+// WriteHourTable writes the table as ReadHourTable reads it, in m/s.
+func WriteHourTable(w io.Writer, h *HourTable) error {
+	t := table.NewWriter(w, "hour", "set_deg", "springs_m_s", "neaps_m_s")
+	for _, r := range h.rows {
+		t.Number(r.Hour)
+		if r.Springs+r.Neaps == 0 {
+			t.Text("")
+		} else {
+			t.Number(r.Set)
+		}
+		if err := t.Number(r.Springs).Number(r.Neaps).End(); err != nil {
+			return err
+		}
+	}
+	return t.Flush()
+}
+
+// ReadEvents reads a table of current events:
+//
+//	time,kind,rate_kn
+//	2026-06-01T03:05:00Z,slack before ebb,0
+//	2026-06-01T06:03:00Z,maximum ebb,-1.23
+//
+// kind is the name of an Event (slack before flood, maximum flood, minimum
+// flood, slack before ebb, maximum ebb, minimum ebb); the rate is positive on the
+// flood and may be empty at a slack. Errors are ErrFile with the line and the
+// column; at most 32 MB and 250,000 events are read. NewEventStreams checks
+// their order.
+func ReadEvents(r io.Reader) ([]StreamEvent, error) {
+	t, err := table.NewReader(r, []table.Column{
+		{Name: "time", Quantity: table.Time, Required: true},
+		{Name: "kind", Quantity: table.Text, Required: true},
+		{Name: "rate", Quantity: table.Speed, Required: true, Lo: -fastest, Hi: fastest},
+	})
+	if err != nil {
+		return nil, fail(err)
+	}
+	var out []StreamEvent
+	for {
+		err := t.Next()
+		if errors.Is(err, io.EOF) {
+			return out, nil
+		}
+		if err != nil {
+			return nil, fail(err)
+		}
+		if len(out) == maxRows {
+			return nil, fail(fmt.Errorf("line %d: more than %d events", t.Line(), maxRows))
+		}
+		e := StreamEvent{Kind: MinEbb + 1}
+		if e.Time, err = t.Instant(0); err != nil {
+			return nil, fail(err)
+		}
+		for k := SlackBeforeFlood; k <= MinEbb; k++ {
+			if strings.EqualFold(t.Raw(1), k.String()) {
+				e.Kind = k
+			}
+		}
+		if e.Kind > MinEbb {
+			return nil, fail(t.Fail(1, table.ErrValue, "slack before flood, maximum flood, minimum flood, slack before ebb, maximum ebb or minimum ebb"))
+		}
+		rate, ok, err := t.Number(2)
+		if err == nil && !ok && !e.Kind.Slack() {
+			err = t.Fail(2, table.ErrMissing, "a rate; empty at slack only")
+		}
+		if err != nil {
+			return nil, fail(err)
+		}
+		e.Rate = rate
+		if n := len(out); n > 0 && !e.Time.After(out[n-1].Time) {
+			return nil, fail(t.Fail(0, table.ErrOrder, "times in order, each later than the one before"))
+		}
+		out = append(out, e)
+	}
+}
+
+// WriteEvents writes events as ReadEvents reads them, in m/s.
+func WriteEvents(w io.Writer, events []StreamEvent) error {
+	t := table.NewWriter(w, "time", "kind", "rate_m_s")
+	for _, e := range events {
+		if err := t.Instant(e.Time).Text(e.Kind.String()).Number(e.Rate).End(); err != nil {
+			return err
+		}
+	}
+	return t.Flush()
+}
