@@ -449,7 +449,7 @@ func (o *Out) lost(err error) {
 
 // paddle holds the straight way to the exit.
 func (q *Escape) paddle(o *Out, leg Leg, end float64, endWhy string) (float64, error) {
-	if err := q.inTheWay(o, q.From, o.Exit.Point, true); err != nil {
+	if err := q.inTheWay(o, q.From, o.Exit.Point); err != nil {
 		return 0, err
 	}
 	if o.State == OutOfReach {
@@ -515,9 +515,6 @@ func (q *Escape) drift(o *Out, end float64, endWhy string) (float64, error) {
 		}
 		step := min(escapeStep, end-elapsed)
 		leg := Direct(p, v.Toward(), speed*step)
-		if err := q.inTheWay(o, p, leg.To, elapsed == 0); err != nil {
-			return 0, err
-		}
 		// Nearest on this step, on the plane of the step.
 		to := Inverse(p, o.Exit.Point)
 		along := to.Distance * math.Cos((to.Course-leg.Course)*(math.Pi/180))
@@ -525,11 +522,15 @@ func (q *Escape) drift(o *Out, end float64, endWhy string) (float64, error) {
 		if d := Inverse(leg.At(along), o.Exit.Point).Distance; d < near {
 			near, best = d, elapsed+along/speed
 		}
-		if near <= atHand {
+		ashore, err := q.ashore(o, p, leg.To)
+		if err != nil {
+			return 0, err
+		}
+		if near <= atHand && (ashore || along < leg.Distance || elapsed+step >= end) {
 			o.Seconds = best
 			return leg.Course, nil
 		}
-		if o.State == OutOfReach { // ashore first
+		if ashore {
 			return 0, nil
 		}
 		p, elapsed = leg.To, elapsed+step
@@ -545,25 +546,17 @@ func (q *Escape) drift(o *Out, end float64, endWhy string) (float64, error) {
 	return 0, nil
 }
 
-// inTheWay marks an exit behind land. A hand's breadth of shore is free at the
-// end of the line, and at its start if that is where the question was asked.
-func (q *Escape) inTheWay(o *Out, a, b Point, start bool) error {
-	if q.Coast == nil {
-		if o.State != Unknown {
-			o.State = Unknown
-			o.Why = append(o.Why, "coast: not known, land may lie in the way")
-		}
+// inTheWay marks an exit behind land. A hand's breadth of shore is free at
+// both ends of the line.
+func (q *Escape) inTheWay(o *Out, a, b Point) error {
+	if q.noCoast(o) {
 		return nil
 	}
 	d, _ := lineTo(a, b)
 	if d <= 2*atHand {
 		return nil
 	}
-	from := a
-	if start {
-		from = pointAlong(a, b, atHand/d)
-	}
-	x, err := q.Coast.Crosses(from, pointAlong(a, b, 1-atHand/d))
+	x, err := q.Coast.Crosses(pointAlong(a, b, atHand/d), pointAlong(a, b, 1-atHand/d))
 	if err != nil {
 		return err
 	}
@@ -572,6 +565,36 @@ func (q *Escape) inTheWay(o *Out, a, b Point, start bool) error {
 		o.Why = append(o.Why, fmt.Sprintf("land in the way at %.5f, %.5f", x.Point.Lat, x.Point.Lon))
 	}
 	return nil
+}
+
+// ashore reports whether one step of a drift ends on the shore, away from
+// where it began and from the exit itself.
+func (q *Escape) ashore(o *Out, a, b Point) (bool, error) {
+	if q.noCoast(o) {
+		return false, nil
+	}
+	if from, _ := lineTo(q.From, b); from <= atHand {
+		return false, nil
+	}
+	x, err := q.Coast.Crosses(a, b)
+	if err != nil || !x.Land {
+		return false, err
+	}
+	if d, _ := lineTo(x.Point, o.Exit.Point); d <= atHand {
+		return true, nil
+	}
+	o.State = OutOfReach
+	o.Why = append(o.Why, fmt.Sprintf("adrift, ashore at %.5f, %.5f", x.Point.Lat, x.Point.Lon))
+	return true, nil
+}
+
+// noCoast marks an answer for which nobody knows the land.
+func (q *Escape) noCoast(o *Out) bool {
+	if q.Coast == nil && o.State != Unknown {
+		o.State = Unknown
+		o.Why = append(o.Why, "coast: not known, land may lie in the way")
+	}
+	return q.Coast == nil
 }
 
 // Gap is a stretch of a run on which no exit is open.

@@ -235,11 +235,50 @@ type balance struct {
 	power  float64
 }
 
-// solve returns the forward and sideways speed. The excess force forward
-// falls as u rises (thrust and air push fall, resistance rises, and the side
-// slip follows), so a bracket holds one root; regula falsi with the Illinois
-// halving finds it in some eight passes.
+// solve returns the forward and sideways speed. The two excess forces are the
+// slope of one concave potential, so there is one root, and Newton's method
+// with the exact derivatives finds it in some six passes; where the thrust
+// bends, and it does not settle, the bracket of bisect does.
 func (b *balance) solve() (u, s float64) {
+	p := b.p
+	lo, hi := min(b.wu, 0), max(b.wu, 0)+p.Speed
+	slo, shi := min(b.ws, 0), max(b.ws, 0)
+	u = min(max(p.Speed+b.wu/8, lo), hi)
+	s = b.ws / (1 + math.Sqrt(p.Side/b.air))
+	for range 25 {
+		au, as := b.wu-u, b.ws-s
+		a := math.Sqrt(au*au + as*as)
+		if a == 0 {
+			break
+		}
+		t, dt := b.power/u, -b.power/(u*u)
+		if !(u > p.Speed/2) {
+			t, dt = 2*b.power/p.Speed, 0
+		}
+		r := u / p.Bend
+		q2 := 1 + r*r
+		q := math.Sqrt(q2)
+		k := p.Drag * math.Abs(u) / q
+		fu := t + b.air*a*au - k*u
+		fs := b.air*a*as - p.Side*s*math.Abs(s)
+		juu := dt - b.air*(a+au*au/a) - k*(2+r*r)/q2
+		jss := -b.air*(a+as*as/a) - 2*p.Side*math.Abs(s)
+		jus := -b.air * au * as / a
+		det := juu*jss - jus*jus
+		nu := min(max(u-(fu*jss-fs*jus)/det, lo), hi)
+		ns := min(max(s-(fs*juu-fu*jus)/det, slo), shi)
+		if math.Abs(nu-u)+math.Abs(ns-s) <= 1e-12 {
+			return nu, ns
+		}
+		u, s = nu, ns
+	}
+	return b.bisect()
+}
+
+// bisect returns the same by a bracket that cannot fail. The excess force
+// forward falls as u rises (thrust and air push fall, resistance rises, and
+// the side slip follows); regula falsi with the Illinois halving.
+func (b *balance) bisect() (u, s float64) {
 	// At u = -|wu| the air no longer pushes back, at V + |wu| it cannot push
 	// on, whatever the slip.
 	lo, hi := min(b.wu, 0), max(b.wu, 0)+b.p.Speed
@@ -385,25 +424,32 @@ func holdCourse(way Way, track float64, wind, stream Velocity, guess float64) (C
 	}
 	best := Course{Made: math.Inf(-1), Heading: math.NaN()}
 	try := func(a, ca, b, cb float64) {
-		for range 60 {
-			if b-a <= headingTol {
-				break
-			}
-			m := (a*cb - b*ca) / (cb - ca)
-			if !(m > a+0.01*(b-a) && m < b-0.01*(b-a)) {
+		// Regula falsi, with the Illinois halving of the end that stays.
+		m, side := a, 0
+		for range 80 {
+			m = (a*cb - b*ca) / (cb - ca)
+			if !(m > a && m < b) {
 				m = a + (b-a)/2
 			}
 			_, cm := at(m)
+			if math.Abs(cm) <= 1e-10 || b-a <= headingTol {
+				break
+			}
 			if (cm < 0) == (ca < 0) {
 				a, ca = m, cm
+				if side > 0 {
+					cb /= 2
+				}
+				side = 1
 			} else {
 				b, cb = m, cm
-			}
-			if cm == 0 {
-				a, b = m, m
+				if side < 0 {
+					ca /= 2
+				}
+				side = -1
 			}
 		}
-		h := a + (b-a)/2
+		h := m
 		made, cross := at(h)
 		// A jump across zero is not a root.
 		if made > best.Made && math.Abs(cross) <= 1e-4 {

@@ -109,6 +109,22 @@ func TestPostureForcesBalance(t *testing.T) {
 	})
 }
 
+// TestPostureTwoSolvers: Newton's method and the bracket agree.
+func TestPostureTwoSolvers(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		p := rapid.SampledFrom(postures(rapid.Float64Range(0.3, 4).Draw(t, "speed"))[:3]).Draw(t, "posture")
+		b := balance{
+			p: &p, air: 0.5 * AirDensity * p.Area, power: p.resistance(p.Speed) * p.Speed,
+			wu: rapid.Float64Range(-30, 30).Draw(t, "ahead"), ws: rapid.Float64Range(-30, 30).Draw(t, "abeam"),
+		}
+		u, s := b.solve()
+		v, r := b.bisect()
+		if !(math.Abs(u-v) <= 1e-8 && math.Abs(s-r) <= 1e-8) {
+			t.Fatalf("%v %v against %v %v", u, s, v, r)
+		}
+	})
+}
+
 func TestPostureResistance(t *testing.T) {
 	p := Standing(1.8)
 	for u, want := range map[float64]float64{1.6: 13.4101, 1.8: 16.7666, 2: 20.4265, 3: 42.4459, 5: 97.2272, 7: 156.6437} {
