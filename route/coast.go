@@ -250,7 +250,8 @@ type Shore struct {
 }
 
 // NearestShore returns the place on the coast nearest to p, whether p is
-// afloat or on land. The distance is right to 0.1 m up to 100 km.
+// afloat or on land. The distance is right
+// to 0.1 m.
 //
 // The error wraps [ErrPosition], or [ErrCoast] for a nil coast and for one
 // without any shore.
@@ -267,8 +268,11 @@ func (c *Coast) NearestShore(p Point) (Shore, error) {
 }
 
 func shoreAt(p, at Point, onLand bool) Shore {
-	d, bearing := lineTo(p, at)
-	return Shore{Point: at, Distance: d, Bearing: bearing, OnLand: onLand}
+	leg := Inverse(p, at)
+	if leg.Distance == 0 {
+		leg.Course = math.NaN()
+	}
+	return Shore{Point: at, Distance: leg.Distance, Bearing: leg.Course, OnLand: onLand}
 }
 
 // lineTo returns the length and the bearing of the line from p to q along the

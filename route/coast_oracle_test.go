@@ -23,20 +23,20 @@ func scanFetch(c *Coast, p Point, bearing, limit float64) float64 {
 }
 
 func scanSight(c *Coast, p Point, bearing, limit float64) float64 {
-	r := radiusAlong(p.Lat, bearing)
-	best := chord2(limit, r)
-	most := best
+	best := chord2(limit, radiusAlong(p.Lat, bearing))
 	east, north, _ := axes(p)
 	v := newSight(geocentric(p), east, north, bearing)
+	var at *Point
 	for i := range c.tree.segs {
-		if d2 := v.hit(&c.tree.segs[i]); d2 < best {
-			best = d2
+		if d2, t := v.hit(&c.tree.segs[i]); d2 < best {
+			place := c.tree.segs[i].at(t)
+			best, at = d2, &place
 		}
 	}
-	if best < most {
-		return min(arcOver(best, r), limit)
+	if at == nil {
+		return limit
 	}
-	return limit
+	return min(Inverse(p, *at).Distance, limit)
 }
 
 func scanRose(c *Coast, p Point, n int, limit float64) []float64 {

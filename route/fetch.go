@@ -15,8 +15,9 @@ const farthest = 5_000_000.0
 // island in the way ends the fetch: what the sea behind it brings round the
 // island is not in this number.
 //
-// The line is the upright plane through p, which is within 1 m of the
-// geodesic at 300 km; the distance is right to 1e-6 of itself at that range.
+// The line is the one in the upright plane through p, which is within 1 m of
+// the geodesic at 300 km; the distance is that of the geodesic to where it
+// meets the shore.
 //
 // Special cases are:
 //
@@ -35,17 +36,18 @@ func (c *Coast) Fetch(p Point, bearing, limit float64) float64 {
 		return 0
 	}
 	east, north, _ := axes(p)
-	return c.sighted(geocentric(p), east, north, p.Lat, bearing, limit)
+	return c.sighted(p, geocentric(p), east, north, bearing, limit)
 }
 
-func (c *Coast) sighted(eye, east, north vec, lat, bearing, limit float64) float64 {
-	r := radiusAlong(lat, bearing)
-	most := chord2(limit, r)
+// sighted is Fetch of a place afloat. The chord finds the shore, the geodesic
+// measures how far it is.
+func (c *Coast) sighted(p Point, eye, east, north vec, bearing, limit float64) float64 {
 	v := newSight(eye, east, north, bearing)
-	if d2 := c.tree.look(&v, most); d2 < most {
-		return min(arcOver(d2, r), limit)
+	s, t := c.tree.look(&v, chord2(limit, radiusAlong(p.Lat, bearing)))
+	if s == nil {
+		return limit
 	}
-	return limit
+	return min(Inverse(p, s.at(t)).Distance, limit)
 }
 
 // FetchRose returns the fetch from p in n directions, the first to the north
@@ -65,7 +67,7 @@ func (c *Coast) FetchRose(p Point, n int, limit float64) []float64 {
 			eye := geocentric(p)
 			east, north, _ := axes(p)
 			for i := range rose {
-				rose[i] = c.sighted(eye, east, north, p.Lat, float64(i)*360/float64(n), limit)
+				rose[i] = c.sighted(p, eye, east, north, float64(i)*360/float64(n), limit)
 			}
 			return rose
 		}
@@ -107,17 +109,15 @@ func (c *Coast) Crosses(a, b Point) (LandCrossing, error) {
 	east, north, _ := axes(a)
 	eye := geocentric(a)
 	v := newSight(eye, east, north, bearing)
-	r := radiusAlong(a.Lat, bearing)
-	end := geocentric(b).sub(eye).norm2()
+	end := math.Sqrt(geocentric(b).sub(eye).norm2())
 	// The line is looked along to a hand's breadth past its end, so that one
 	// that ends exactly at a shore meets it.
-	most := end + 2*math.Sqrt(end)*0.1
-	d2 := c.tree.look(&v, most)
-	if !(d2 < most) {
+	s, t := c.tree.look(&v, (end+0.1)*(end+0.1))
+	if s == nil {
 		return LandCrossing{}, nil
 	}
-	at := min(arcOver(d2, r), d)
-	return LandCrossing{Land: true, Point: pointAlong(a, b, at/d), Distance: at}, nil
+	at := s.at(t)
+	return LandCrossing{Land: true, Point: at, Distance: min(Inverse(a, at).Distance, d)}, nil
 }
 
 // pointAlong returns the position a fraction t of the way from a to b along

@@ -252,28 +252,29 @@ func newSight(eye, east, north vec, bearing float64) sight {
 }
 
 // hit returns the square of the chord from the eye to where the segment
-// crosses the line of sight, +Inf if it does not. An end that lies on the
-// line belongs to one side, the same for both segments that share it, so a
-// line of sight never slips between two segments and never counts a corner
-// for one and a half.
-func (v *sight) hit(s *segment) float64 {
+// crosses the line of sight, +Inf if it does not, and how far along the segment
+// that is. An end that lies on the line belongs to one side, the same for both
+// segments that share it, so a line of sight never slips between two segments
+// and never counts a corner for one and a half.
+func (v *sight) hit(s *segment) (d2, t float64) {
 	a, b := s.a.sub(v.eye), s.b.sub(v.eye)
 	sa, sb := v.side.dot(a), v.side.dot(b)
 	if (sa < 0) == (sb < 0) {
-		return math.Inf(1)
+		return math.Inf(1), 0
 	}
-	h := along(a, b, sa/(sa-sb))
+	t = sa / (sa - sb)
+	h := along(a, b, t)
 	if v.ahead.dot(h) < 0 {
-		return math.Inf(1)
+		return math.Inf(1), 0
 	}
-	return h.norm2()
+	return h.norm2(), t
 }
 
-// look returns the square of the chord to the nearest segment across the line
-// of sight, or limit2 if none is nearer than that.
-func (t *tree) look(v *sight, limit2 float64) float64 {
+// look returns the segment nearest across the line of sight and where along
+// it, nil if none is nearer than the chord whose square is limit2.
+func (t *tree) look(v *sight, limit2 float64) (s *segment, at float64) {
 	if len(t.nodes) == 0 {
-		return limit2
+		return nil, 0
 	}
 	best := limit2
 	type visit struct {
@@ -291,17 +292,17 @@ func (t *tree) look(v *sight, limit2 float64) float64 {
 		if stack[n].d2 > best {
 			continue
 		}
-		at := stack[n].at
-		b := &t.nodes[at]
+		k := stack[n].at
+		b := &t.nodes[k]
 		if b.count > 0 {
 			for i := b.next; i < b.next+b.count; i++ {
-				if d2 := v.hit(&t.segs[i]); d2 < best {
-					best = d2
+				if d2, f := v.hit(&t.segs[i]); d2 < best {
+					best, s, at = d2, &t.segs[i], f
 				}
 			}
 			continue
 		}
-		one, two := at+1, b.next
+		one, two := k+1, b.next
 		n1, n2 := &t.nodes[one], &t.nodes[two]
 		d1, d2 := math.Inf(1), math.Inf(1)
 		if n1.meets(&v.eye, &v.side, &v.ahead) {
@@ -322,7 +323,7 @@ func (t *tree) look(v *sight, limit2 float64) float64 {
 			n++
 		}
 	}
-	return best
+	return s, at
 }
 
 // winding returns how many rings lie around p, holes counted against: the
