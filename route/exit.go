@@ -197,7 +197,7 @@ func (e Exit) Landing(at At, track float64) (State, []string) {
 		case !l.Given():
 			unknown("%s: no condition given", name)
 		case !ok:
-		case !known:
+		case !known || sign < 0 && x < 0: // no wave and no stream is negative
 			unknown("%s: not known, limit %.3g %s", name, limit, unit)
 		case sign > 0 && !(x >= limit):
 			broken("%s %.2g %s, least %.3g", name, x, unit, limit)

@@ -410,6 +410,25 @@ func TestCoastRoundTrip(t *testing.T) {
 	}
 }
 
+// TestAntimeridianCutOfTheStandard: the line and the rectangle that RFC 7946
+// section 3.1.9 cuts are cut to the same positions.
+func TestAntimeridianCutOfTheStandard(t *testing.T) {
+	parts, cut := splitLine([]Point{{45, 170}, {45, -170}})
+	want := [][]Point{{{45, 170}, {45, 180}}, {{45, -180}, {45, -170}}}
+	if d := cmp.Diff(want, parts); !cut || d != "" {
+		t.Error(d)
+	}
+	got := splitPolygon(Polygon{{{40, 170}, {40, -170}, {50, -170}, {50, 170}}})
+	// The same corners in the same sense; a ring may begin anywhere.
+	rings := []Polygon{
+		{{{40, 170}, {40, 180}, {50, 180}, {50, 170}, {40, 170}}},
+		{{{40, -180}, {40, -170}, {50, -170}, {50, -180}, {40, -180}}},
+	}
+	if d := cmp.Diff(rings, got); d != "" {
+		t.Error(d)
+	}
+}
+
 func drawTracks(t *rapid.T) []Track {
 	r := rand.New(rand.NewPCG(rapid.Uint64().Draw(t, "seed"), 5))
 	var out []Track
