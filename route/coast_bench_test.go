@@ -50,3 +50,33 @@ func BenchmarkNearestShore(b *testing.B) {
 		}
 	}
 }
+
+// BenchmarkReadCoast reads 100,000 positions from text and builds the index.
+func BenchmarkReadCoast(b *testing.B) {
+	b.ReportAllocs()
+	for b.Loop() {
+		if _, err := ReadCoast(&stream{n: 100000}); err != nil {
+			b.Fatal(err)
+		}
+	}
+}
+
+// BenchmarkGaps looks along a run of 20 km for ten exits in a side wind.
+func BenchmarkGaps(b *testing.B) {
+	q := calmEscape()
+	q.Way = nil
+	q.Wind, q.Stream = Steady(From(9, 300)), Steady(Toward(0.3, 90))
+	from := q.From
+	to := Direct(from, 90, 20000).To
+	var exits []Exit
+	for i := range 10 {
+		e := openExit(string(rune('A'+i)), Direct(Direct(from, 90, float64(i)*2000).To, 0, 1000).To)
+		e.GreatestBreaker = LimitOf(0.1) // shut, so that every one is asked
+		exits = append(exits, e)
+	}
+	for b.Loop() {
+		if _, err := Gaps([]Point{from, to}, exits, q, func(d float64) float64 { return d / 2 }, 250); err != nil {
+			b.Fatal(err)
+		}
+	}
+}

@@ -320,6 +320,46 @@ func TestFetchGrowsWithoutLand(t *testing.T) {
 	})
 }
 
+// TestFetchMarched is the second implementation of a fetch, which knows no
+// segment: along the geodesic all is water as far as the fetch, and at its end
+// there is land.
+func TestFetchMarched(t *testing.T) {
+	seeds := 40
+	if testing.Short() {
+		seeds = 5
+	}
+	for seed := range uint64(seeds) {
+		r := rand.New(rand.NewPCG(seed, 11))
+		centre := Point{140*r.Float64() - 70, 360*r.Float64() - 180}
+		var ps []Polygon
+		for range 12 {
+			at := Point{centre.Lat + 0.4*(r.Float64()-0.5), wrapLon(centre.Lon + 0.6*(r.Float64()-0.5))}
+			ps = append(ps, Polygon{island(r, at, 1000+2000*r.Float64(), 0.5, 40)})
+		}
+		c := mustCoast(t, nil, ps)
+		if c.land(centre) {
+			continue
+		}
+		for bearing := 0.0; bearing < 360; bearing += 15 {
+			d := c.Fetch(centre, bearing, 40000)
+			for s := 50.0; s < d-1; s += 50 {
+				if c.land(Direct(centre, bearing, s).To) {
+					t.Errorf("seed %d bearing %v: land at %v, fetch %v", seed, bearing, s, d)
+					break
+				}
+			}
+			if d < 40000 && !c.land(Direct(centre, bearing, d+0.5).To) && !c.land(Direct(centre, bearing, d+5).To) {
+				t.Errorf("seed %d bearing %v: no land behind a fetch of %v", seed, bearing, d)
+			}
+			end := Direct(centre, bearing, 40000).To
+			x, err := c.Crosses(centre, end)
+			if err != nil || x.Land != (d < 40000) || x.Land && !(math.Abs(x.Distance-d) <= 1) {
+				t.Errorf("seed %d bearing %v: fetch %v, crossing %v, %v", seed, bearing, d, x, err)
+			}
+		}
+	}
+}
+
 func TestCoastBadInput(t *testing.T) {
 	nan, inf := math.NaN(), math.Inf(1)
 	c := mustCoast(t, nil, []Polygon{box(-1, 1, 1, 2)})

@@ -156,7 +156,7 @@ func TestExitStreamAgainst(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		q := calmEscape()
 		q.Way = nil
-		q.Posture = rapid.SampledFrom(postures(rapid.Float64Range(1, 2.5).Draw(t, "speed"))[:3]).Draw(t, "posture")
+		q.Posture = rapid.SampledFrom(Postures(rapid.Float64Range(1, 2.5).Draw(t, "speed"))[:3]).Draw(t, "posture")
 		toward := rapid.Float64Range(0, 360).Draw(t, "bearing")
 		e := openExit("X", Direct(q.From, toward, rapid.Float64Range(500, 9000).Draw(t, "distance")).To)
 		a := rapid.Float64Range(0, 2).Draw(t, "stream")

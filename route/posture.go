@@ -103,6 +103,13 @@ func Drifting() Posture {
 	return Posture{"drifting", 0, math.Inf(1), 0.25, 0.70, hullSide, math.Inf(1), hullSide}
 }
 
+// Postures returns the four postures of a paddler whose flat-water speed
+// standing is given, in the order in which a wind takes them away: standing,
+// kneeling, prone, drifting.
+func Postures(speed float64) []Posture {
+	return []Posture{Standing(speed), Kneeling(speed), Prone(speed), Drifting()}
+}
+
 // Check returns nil for a posture with numbers to work with, and otherwise an
 // error that wraps [ErrInput] and names the field, its value and its range.
 func (p Posture) Check() error {

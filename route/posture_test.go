@@ -29,10 +29,6 @@ func accelerate(p Posture, heading float64, wind Velocity) Velocity {
 	return Velocity{u*sh + s*ch, u*ch - s*sh}
 }
 
-func postures(speed float64) []Posture {
-	return []Posture{Standing(speed), Kneeling(speed), Prone(speed), Drifting()}
-}
-
 // TestPostureHeadWind is the table of the note: speed dead into the wind, m/s,
 // of a paddler of 1.8 m/s on flat water.
 func TestPostureHeadWind(t *testing.T) {
@@ -42,7 +38,7 @@ func TestPostureHeadWind(t *testing.T) {
 		"prone":    {1.07, 0.94, 0.83, 0.69, 0.55},
 		"drifting": {0, -0.10, -0.16, -0.21, -0.26},
 	}
-	for _, p := range postures(1.8) {
+	for _, p := range Postures(1.8) {
 		for i, kn := range []float64{0, 10, 15, 20, 25} {
 			v := p.Way(40, From(kn*Knot, 40))
 			along, across := v.Resolve(40)
@@ -58,7 +54,7 @@ func TestPostureWayIsSteady(t *testing.T) {
 	if testing.Short() {
 		headings = headings[2:4]
 	}
-	for _, p := range postures(1.8) {
+	for _, p := range Postures(1.8) {
 		for _, h := range headings {
 			for _, kn := range []float64{3, 12, 22, 30} {
 				wind := From(kn*Knot, 0)
@@ -77,7 +73,7 @@ func TestPostureWayIsSteady(t *testing.T) {
 // wind on any heading, and the sides mirror.
 func TestPostureForcesBalance(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		p := rapid.SampledFrom(postures(rapid.Float64Range(0.3, 4).Draw(t, "speed"))[:3]).Draw(t, "posture")
+		p := rapid.SampledFrom(Postures(rapid.Float64Range(0.3, 4).Draw(t, "speed"))[:3]).Draw(t, "posture")
 		h := rapid.Float64Range(-400, 400).Draw(t, "heading")
 		off := rapid.Float64Range(-180, 180).Draw(t, "off")
 		w := rapid.Float64Range(0, 40).Draw(t, "wind")
@@ -112,7 +108,7 @@ func TestPostureForcesBalance(t *testing.T) {
 // TestPostureTwoSolvers: Newton's method and the bracket agree.
 func TestPostureTwoSolvers(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		p := rapid.SampledFrom(postures(rapid.Float64Range(0.3, 4).Draw(t, "speed"))[:3]).Draw(t, "posture")
+		p := rapid.SampledFrom(Postures(rapid.Float64Range(0.3, 4).Draw(t, "speed"))[:3]).Draw(t, "posture")
 		b := balance{
 			p: &p, air: 0.5 * AirDensity * p.Area, power: p.resistance(p.Speed) * p.Speed,
 			wu: rapid.Float64Range(-30, 30).Draw(t, "ahead"), ws: rapid.Float64Range(-30, 30).Draw(t, "abeam"),

@@ -260,6 +260,7 @@ var postureSubjects = []reference.Subject{
 	{Name: "route.Kneeling", Func: route.Kneeling, Class: reference.Constructor, Tests: []string{"TestPostureHeadWind"}},
 	{Name: "route.Prone", Func: route.Prone, Class: reference.Constructor, Tests: []string{"TestPostureHeadWind"}},
 	{Name: "route.Drifting", Func: route.Drifting, Class: reference.Constructor, Tests: []string{"TestPostureHeadWind"}},
+	{Name: "route.Postures", Func: route.Postures, Class: reference.Constructor, Tests: []string{"TestPostureHeadWind"}},
 	{Name: "route.Posture.Check", Func: route.Posture.Check, Class: reference.Accessor, Tests: []string{"TestPostureBadInput"}},
 	{
 		Name: "route.Posture.Resistance", Func: route.Posture.Resistance, Class: reference.Formula,
