@@ -14,42 +14,42 @@ var driftSources = []reference.Source{
 	{Key: "OpenDrift", Citation: "OpenDrift project, tests and gallery of the leeway model, expected crosswind drift of asymmetric rows", ID: ""},
 }
 
-var leewayArgs = []reference.Arg{reference.Text("craft", "surfboard"), reference.Text("side", "right"), speedArg("wind", 10), angleArg("wind_from", 180)}
+var routeLeewayArgs = []reference.Arg{reference.Text("craft", "surfboard"), reference.Text("side", "right"), routeSpeedArg("wind", 10), routeAngleArg("wind_from", 180)}
 
-func side(in reference.In) (route.Side, error) {
+func routeSide(in reference.In) (route.Side, error) {
 	switch in.S("side") {
 	case "right":
 		return route.Right, nil
 	case "left":
 		return route.Left, nil
 	}
-	return 0, errNoState
+	return 0, routeErrNoState
 }
 
-// leewayOut resolves a leeway: down and across the wind, as speed and angle.
-func leewayOut(in reference.In, v route.Velocity) reference.Out {
+// routeLeewayOut resolves a leeway: down and across the wind, as speed and angle.
+func routeLeewayOut(in reference.In, v route.Velocity) reference.Out {
 	down, right := v.Resolve(in.F("wind_from") + 180)
 	return reference.Out{"down": down, "right": right, "speed": v.Speed(), "east": v.East, "north": v.North}
 }
 
-var leewayResults = []reference.Result{speeds("down"), speeds("right"), speeds("speed"), speeds("east"), speeds("north")}
+var routeLeewayResults = []reference.Result{routeSpeeds("down"), routeSpeeds("right"), routeSpeeds("speed"), routeSpeeds("east"), routeSpeeds("north")}
 
-var rowResults = []reference.Result{
-	{Name: "down_slope", Unit: "1"}, speeds("down_offset"), speeds("down_scatter"),
-	{Name: "right_slope", Unit: "1"}, speeds("right_offset"), speeds("right_scatter"),
-	{Name: "left_slope", Unit: "1"}, speeds("left_offset"), speeds("left_scatter"),
+var routeRowResults = []reference.Result{
+	{Name: "down_slope", Unit: "1"}, routeSpeeds("down_offset"), routeSpeeds("down_scatter"),
+	{Name: "right_slope", Unit: "1"}, routeSpeeds("right_offset"), routeSpeeds("right_scatter"),
+	{Name: "left_slope", Unit: "1"}, routeSpeeds("left_offset"), routeSpeeds("left_scatter"),
 }
 
 var driftSubjects = []reference.Subject{
 	{Name: "route.Fit.At", Func: route.Fit.At, Class: reference.Formula, Args: []reference.Arg{reference.Number("slope", "1", reference.Any, 0.0193), reference.Number("offset", "m/s", reference.Any, 0.01), reference.Number("wind", "m/s", reference.Any, 10)},
-		Results: []reference.Result{speeds("value")},
+		Results: []reference.Result{routeSpeeds("value")},
 		Eval: func(in reference.In) (reference.Out, error) {
-			return one(route.Fit{Slope: in.F("slope"), Offset: in.F("offset")}.At(in.F("wind"))), nil
+			return routeOne(route.Fit{Slope: in.F("slope"), Offset: in.F("offset")}.At(in.F("wind"))), nil
 		}},
 	{Name: "route.Craft.Symmetric", Func: route.Craft.Symmetric, Class: reference.Accessor, Tests: []string{"TestMirrorOnlyWhereTheRowIs"}},
 	{Name: "route.Craft.Extrapolated", Func: route.Craft.Extrapolated, Class: reference.Accessor, Tests: []string{"TestExtrapolatedWinds"}},
 	{Name: "route.Crafts", Func: route.Crafts, Class: reference.Data, Tests: []string{"TestCraftsAreCopies"}},
-	{Name: "route.FindCraft", Func: route.FindCraft, Class: reference.Formula, Args: leewayArgs[:1], Results: rowResults, Tests: []string{"TestCraftsAreCopies"},
+	{Name: "route.FindCraft", Func: route.FindCraft, Class: reference.Formula, Args: routeLeewayArgs[:1], Results: routeRowResults, Tests: []string{"TestCraftsAreCopies"},
 		Eval: func(in reference.In) (reference.Out, error) {
 			c, err := route.FindCraft(in.S("craft"))
 			if err != nil {
@@ -61,20 +61,20 @@ var driftSubjects = []reference.Subject{
 			}
 			return out, nil
 		}},
-	{Name: "route.Craft.Leeway", Func: route.Craft.Leeway, Class: reference.Formula, Args: leewayArgs, Results: leewayResults, Tests: []string{"TestLeewayByHand", "TestMirrorOnlyWhereTheRowIs"},
+	{Name: "route.Craft.Leeway", Func: route.Craft.Leeway, Class: reference.Formula, Args: routeLeewayArgs, Results: routeLeewayResults, Tests: []string{"TestLeewayByHand", "TestMirrorOnlyWhereTheRowIs"},
 		Eval: func(in reference.In) (reference.Out, error) {
 			c, err := route.FindCraft(in.S("craft"))
 			if err != nil {
 				return nil, err
 			}
-			s, err := side(in)
+			s, err := routeSide(in)
 			if err != nil {
 				return nil, err
 			}
-			return leewayOut(in, c.Leeway(route.From(in.F("wind"), in.F("wind_from")), s)), nil
+			return routeLeewayOut(in, c.Leeway(route.From(in.F("wind"), in.F("wind_from")), s)), nil
 		}},
 	{Name: "route.AngleRows", Func: route.AngleRows, Class: reference.Data, Tests: []string{"TestCraftsAreCopies"}},
-	{Name: "route.FindAngleRow", Func: route.FindAngleRow, Class: reference.Formula, Args: leewayArgs[:1], Results: []reference.Result{{Name: "multiplier", Unit: "1"}, speeds("modifier"), degrees("divergence")},
+	{Name: "route.FindAngleRow", Func: route.FindAngleRow, Class: reference.Formula, Args: routeLeewayArgs[:1], Results: []reference.Result{{Name: "multiplier", Unit: "1"}, routeSpeeds("modifier"), routeDegrees("divergence")},
 		Eval: func(in reference.In) (reference.Out, error) {
 			r, err := route.FindAngleRow(in.S("craft"))
 			if err != nil {
@@ -82,17 +82,17 @@ var driftSubjects = []reference.Subject{
 			}
 			return reference.Out{"multiplier": r.Multiplier, "modifier": r.Modifier, "divergence": r.Divergence}, nil
 		}},
-	{Name: "route.AngleRow.Leeway", Func: route.AngleRow.Leeway, Class: reference.Formula, Args: leewayArgs, Results: leewayResults, Tests: []string{"TestTheTwoTablesAgree"},
+	{Name: "route.AngleRow.Leeway", Func: route.AngleRow.Leeway, Class: reference.Formula, Args: routeLeewayArgs, Results: routeLeewayResults, Tests: []string{"TestTheTwoTablesAgree"},
 		Eval: func(in reference.In) (reference.Out, error) {
 			r, err := route.FindAngleRow(in.S("craft"))
 			if err != nil {
 				return nil, err
 			}
-			s, err := side(in)
+			s, err := routeSide(in)
 			if err != nil {
 				return nil, err
 			}
-			return leewayOut(in, r.Leeway(route.From(in.F("wind"), in.F("wind_from")), s)), nil
+			return routeLeewayOut(in, r.Leeway(route.From(in.F("wind"), in.F("wind_from")), s)), nil
 		}},
 	{Name: "route.Drift.End", Func: route.Drift.End, Class: reference.Accessor, Tests: []string{"TestPairByHand"}},
 	{Name: "route.Drifter.Pair", Func: route.Drifter.Pair, Class: reference.Composed, Tests: []string{"TestPairByHand", "TestDriftSplitsItsSteps", "TestDriftRefuses"}},
@@ -100,22 +100,22 @@ var driftSubjects = []reference.Subject{
 	{Name: "route.Cloud.Spread", Func: route.Cloud.Spread, Class: reference.Accessor, Tests: []string{"TestCloudHasThePublishedScatter"}},
 }
 
-// leewayRow transcribes one row of the table as nine checks' worth of digits:
+// routeLeewayRow transcribes one row of the table as nine checks' worth of digits:
 // the percent of the slopes and the cm/s of offsets and scatter.
-func leewayRow(craft, class string, digits [9]string) []reference.Check {
+func routeLeewayRow(craft, class string, digits [9]string) []reference.Check {
 	var cs []reference.Check
-	for i, r := range rowResults {
+	for i, r := range routeRowResults {
 		unit := "cm/s"
 		if i%3 == 0 {
 			unit = "%"
 		}
-		cs = append(cs, reference.Check{ID: fmt.Sprintf("leeway-%s-%s", craft, hyphens(r.Name)), Subject: "route.FindCraft", In: "craft=" + craft, Result: r.Name, Printed: digits[i], Unit: unit,
+		cs = append(cs, reference.Check{ID: fmt.Sprintf("leeway-%s-%s", craft, routeHyphens(r.Name)), Subject: "route.FindCraft", In: "craft=" + craft, Result: r.Name, Printed: digits[i], Unit: unit,
 			Basis: reference.Table, Source: "SAROPS2011", Locator: class, Tol: 1e-9, Why: "data: the digits themselves"})
 	}
 	return cs
 }
 
-func hyphens(s string) string {
+func routeHyphens(s string) string {
 	b := []byte(s)
 	for i, c := range b {
 		if c == '_' {
@@ -125,8 +125,8 @@ func hyphens(s string) string {
 	return string(b)
 }
 
-// manualRow transcribes one row of the manual table.
-func manualRow(craft, entry, multiplier, knots, angle string) []reference.Check {
+// routeManualRow transcribes one row of the manual table.
+func routeManualRow(craft, entry, multiplier, knots, angle string) []reference.Check {
 	var cs []reference.Check
 	for i, r := range []string{"multiplier", "modifier", "divergence"} {
 		cs = append(cs, reference.Check{ID: "manual-" + craft + "-" + r, Subject: "route.FindAngleRow", In: "craft=" + craft, Result: r, Printed: []string{multiplier, knots, angle}[i], Unit: []string{"", "kn", ""}[i],
@@ -135,17 +135,17 @@ func manualRow(craft, entry, multiplier, knots, angle string) []reference.Check 
 	return cs
 }
 
-var driftChecks = concat(
-	leewayRow("person-unknown", "PIW-1", [9]string{"0.96", "0", "12", "0.54", "0", "9.4", "-0.54", "0", "9.4"}),
-	leewayRow("person-survival-suit", "PIW-4", [9]string{"1.71", "1.12", "3.93", "1.36", "-3.3", "1.71", "-0.13", "-2.65", "1.62"}),
-	leewayRow("sea-kayak", "PERSON-POWERED-VESSEL-1", [9]string{"1.16", "11.12", "4.12", "0.41", "0", "4.39", "-0.41", "0", "4.39"}),
-	leewayRow("surfboard", "PERSON-POWERED-VESSEL-2", [9]string{"1.93", "0", "8.3", "0.51", "0", "6.7", "-0.51", "0", "6.7"}),
-	leewayRow("windsurfer", "PERSON-POWERED-VESSEL-3", [9]string{"2.25", "5.03", "2.5", "0.69", "-1.30", "2.96", "-0.69", "1.30", "2.96"}),
-	leewayRow("skiff-v", "SKIFF-2", [9]string{"2.87", "3.98", "3.33", "0.32", "-2.93", "2.53", "-0.62", "1.03", "3.05"}),
-	manualRow("person-unknown", "PIW - Unknown", "0.011", "0.07", "30"),
-	manualRow("sea-kayak", "Sea Kayak with person on aft deck", "0.011", "0.24", "15"),
-	manualRow("surfboard", "Surf Board with person", "0.020", "0", "15"),
-	manualRow("windsurfer", "Wind Surfer with person, mast/sail in water", "0.023", "0.10", "12"),
+var driftChecks = routeConcat(
+	routeLeewayRow("person-unknown", "PIW-1", [9]string{"0.96", "0", "12", "0.54", "0", "9.4", "-0.54", "0", "9.4"}),
+	routeLeewayRow("person-survival-suit", "PIW-4", [9]string{"1.71", "1.12", "3.93", "1.36", "-3.3", "1.71", "-0.13", "-2.65", "1.62"}),
+	routeLeewayRow("sea-kayak", "PERSON-POWERED-VESSEL-1", [9]string{"1.16", "11.12", "4.12", "0.41", "0", "4.39", "-0.41", "0", "4.39"}),
+	routeLeewayRow("surfboard", "PERSON-POWERED-VESSEL-2", [9]string{"1.93", "0", "8.3", "0.51", "0", "6.7", "-0.51", "0", "6.7"}),
+	routeLeewayRow("windsurfer", "PERSON-POWERED-VESSEL-3", [9]string{"2.25", "5.03", "2.5", "0.69", "-1.30", "2.96", "-0.69", "1.30", "2.96"}),
+	routeLeewayRow("skiff-v", "SKIFF-2", [9]string{"2.87", "3.98", "3.33", "0.32", "-2.93", "2.53", "-0.62", "1.03", "3.05"}),
+	routeManualRow("person-unknown", "PIW - Unknown", "0.011", "0.07", "30"),
+	routeManualRow("sea-kayak", "Sea Kayak with person on aft deck", "0.011", "0.24", "15"),
+	routeManualRow("surfboard", "Surf Board with person", "0.020", "0", "15"),
+	routeManualRow("windsurfer", "Wind Surfer with person, mast/sail in water", "0.023", "0.10", "12"),
 	[]reference.Check{
 		{ID: "fit-line", Subject: "route.Fit.At", In: "slope=0.02, offset=0.1, wind=10", Printed: "0.3", Basis: reference.Exact},
 		{ID: "leeway-survival-suit-right", Subject: "route.Craft.Leeway", In: "craft=person-survival-suit, side=right, wind=10, wind_from=180", Result: "east", Printed: "10.3", Unit: "cm/s", Basis: reference.Peer, Source: "OpenDrift", Locator: "test of the crosswind direction, PIW-4"},

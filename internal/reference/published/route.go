@@ -11,10 +11,10 @@ import (
 	"followingsea.example/route"
 )
 
-var routeSubjects = slices.Concat(motionSubjects, geodesySubjects, sphereSubjects, triangleSubjects, sunSubjects, sightSubjects, coldSubjects)
+var routeSubjects = slices.Concat(routeMotionSubjects, routeGeodesySubjects, routeSphereSubjects, routeTriangleSubjects, routeSunSubjects, routeSightSubjects, routeColdSubjects)
 
-var routeChecks = slices.Concat(motionChecks, geodesyChecks, geodesicInverse, slices.Concat(geodesicDirect...), sphereChecks,
-	triangleChecks, sunChecks, sightChecks, coldChecks)
+var routeChecks = slices.Concat(routeMotionChecks, routeGeodesyChecks, routeGeodesicInverse, slices.Concat(routeGeodesicDirect...), routeSphereChecks,
+	routeTriangleChecks, routeSunChecks, routeSightChecks, routeColdChecks)
 
 var routeSources = []reference.Source{
 	{Key: "Karney2013", Citation: "C. F. F. Karney (2013), Algorithms for geodesics, Journal of Geodesy 87, 43-55; test rows of his library", ID: "doi:10.1007/s00190-012-0578-z"},
@@ -60,94 +60,86 @@ var routeSources = []reference.Source{
 
 // Shorthands for the declarations of this package.
 var (
-	lon        = reference.Between(-540, 540)
-	errNoState = errors.New("no such state")
+	routeLon        = reference.Between(-540, 540)
+	routeErrNoState = errors.New("no such state")
 )
 
-func latArg(name string, sample float64) reference.Arg {
+func routeLatArg(name string, sample float64) reference.Arg {
 	return reference.Number(name, "deg", reference.Latitude, sample)
 }
 
-func lonArg(name string, sample float64) reference.Arg {
-	return reference.Number(name, "deg", lon, sample)
+func routeLonArg(name string, sample float64) reference.Arg {
+	return reference.Number(name, "deg", routeLon, sample)
 }
 
-func angleArg(name string, sample float64) reference.Arg {
+func routeAngleArg(name string, sample float64) reference.Arg {
 	return reference.Number(name, "deg", reference.Angle, sample)
 }
 
-func speedArg(name string, sample float64) reference.Arg {
+func routeSpeedArg(name string, sample float64) reference.Arg {
 	return reference.Number(name, "m/s", reference.NonNegative, sample)
 }
 
-func point(in reference.In, lat, lon string) route.Point {
+func routePoint(in reference.In, lat, lon string) route.Point {
 	return route.Point{Lat: in.F(lat), Lon: in.F(lon)}
 }
 
-func degrees(name string) reference.Result { return reference.Result{Name: name, Unit: "deg"} }
-func metres(name string) reference.Result  { return reference.Result{Name: name, Unit: "m"} }
-func speeds(name string) reference.Result  { return reference.Result{Name: name, Unit: "m/s"} }
+func routeDegrees(name string) reference.Result { return reference.Result{Name: name, Unit: "deg"} }
+func routeMetres(name string) reference.Result  { return reference.Result{Name: name, Unit: "m"} }
+func routeSpeeds(name string) reference.Result  { return reference.Result{Name: name, Unit: "m/s"} }
 
-// both are the two positions of an inverse problem.
-func both() []reference.Arg {
-	return []reference.Arg{latArg("lat1", 50), lonArg("lon1", -4), latArg("lat2", 50.2), lonArg("lon2", -4.3)}
+// routeBoth are the two positions of an inverse problem.
+func routeBoth() []reference.Arg {
+	return []reference.Arg{routeLatArg("lat1", 50), routeLonArg("lon1", -4), routeLatArg("lat2", 50.2), routeLonArg("lon2", -4.3)}
 }
 
-// off are a position, a course and a distance.
-func off() []reference.Arg {
-	return []reference.Arg{latArg("lat", 50), lonArg("lon", -4), angleArg("course", 30), reference.Number("distance", "m", reference.Real, 5000)}
+// routeOff are a position, a course and a distance.
+func routeOff() []reference.Arg {
+	return []reference.Arg{routeLatArg("lat", 50), routeLonArg("lon", -4), routeAngleArg("course", 30), reference.Number("distance", "m", reference.Real, 5000)}
 }
 
-// figureArgs are the ellipsoid of a method.
-func figureArgs(args []reference.Arg) []reference.Arg {
+// routeFigureArgs are the ellipsoid of a method.
+func routeFigureArgs(args []reference.Arg) []reference.Arg {
 	return append([]reference.Arg{
 		reference.Number("axis", "m", reference.Positive, 6378388),
 		reference.Number("inverse_flattening", "1", reference.Any, 297),
 	}, args...)
 }
 
-func figureOf(in reference.In) route.Ellipsoid {
+func routeFigureOf(in reference.In) route.Ellipsoid {
 	return route.Ellipsoid{Axis: in.F("axis"), Flattening: 1 / in.F("inverse_flattening")}
 }
 
-var legResults = []reference.Result{metres("distance"), degrees("course"), degrees("end"), degrees("back")}
+var routeLegResults = []reference.Result{routeMetres("distance"), routeDegrees("course"), routeDegrees("end"), routeDegrees("back")}
 
-// legOut are the results of an inverse problem; back is the azimuth at the end
+// routeLegOut are the results of an inverse problem; back is the azimuth at the end
 // toward the start, which older tables print.
-func legOut(l route.Leg) reference.Out {
+func routeLegOut(l route.Leg) reference.Out {
 	return reference.Out{"distance": l.Distance, "course": l.Course, "end": l.End, "back": l.Reverse().Course}
 }
 
-var endResults = []reference.Result{degrees("lat"), degrees("lon"), degrees("end")}
+var routeEndResults = []reference.Result{routeDegrees("lat"), routeDegrees("lon"), routeDegrees("end")}
 
-func endOut(l route.Leg) reference.Out {
+func routeEndOut(l route.Leg) reference.Out {
 	return reference.Out{"lat": l.To.Lat, "lon": l.To.Lon, "end": l.End}
 }
 
-func invert(f func(a, b route.Point) route.Leg) func(reference.In) (reference.Out, error) {
+func routeInvert(f func(a, b route.Point) route.Leg) func(reference.In) (reference.Out, error) {
 	return func(in reference.In) (reference.Out, error) {
-		return legOut(f(point(in, "lat1", "lon1"), point(in, "lat2", "lon2"))), nil
+		return routeLegOut(f(routePoint(in, "lat1", "lon1"), routePoint(in, "lat2", "lon2"))), nil
 	}
 }
 
-func proceed(f func(p route.Point, course, distance float64) route.Leg) func(reference.In) (reference.Out, error) {
+func routeProceed(f func(p route.Point, course, distance float64) route.Leg) func(reference.In) (reference.Out, error) {
 	return func(in reference.In) (reference.Out, error) {
-		return endOut(f(point(in, "lat", "lon"), in.F("course"), in.F("distance"))), nil
+		return routeEndOut(f(routePoint(in, "lat", "lon"), in.F("course"), in.F("distance"))), nil
 	}
 }
 
-func one(x float64) reference.Out { return reference.Out{"": x} }
+func routeOne(x float64) reference.Out { return reference.Out{"": x} }
 
-// refuse is an evaluation of something that returns only an error.
-func verdict(err error, ok string) reference.Out {
-	if err != nil {
-		return reference.Out{"": "refused"}
-	}
-	return reference.Out{"": ok}
-}
-
-// localDay reads the date of an instant and a zone in seconds.
-func localDay(in reference.In) (time.Time, error) {
+// routeLocalDay reads the date of an instant and a zone in seconds.
+func routeLocalDay(in reference.In) (time.Time, error) {
 	zone := in.F("zone")
 	if !(math.Abs(zone) <= 14*3600) {
 		return time.Time{}, fmt.Errorf("zone %v s", zone)

@@ -7,60 +7,60 @@ import (
 	"followingsea.example/route"
 )
 
-var motionArgs = []reference.Arg{speedArg("speed", 10), angleArg("deg", 310)}
+var routeMotionArgs = []reference.Arg{routeSpeedArg("speed", 10), routeAngleArg("deg", 310)}
 
-var motionResults = []reference.Result{speeds("east"), speeds("north")}
+var routeMotionResults = []reference.Result{routeSpeeds("east"), routeSpeeds("north")}
 
-func motionOut(v route.Velocity) reference.Out {
+func routeMotionOut(v route.Velocity) reference.Out {
 	return reference.Out{"east": v.East, "north": v.North}
 }
 
-// vectors are two velocities by their components.
-var vectors = []reference.Arg{
+// routeVectors are two velocities by their components.
+var routeVectors = []reference.Arg{
 	reference.Number("east1", "m/s", reference.Any, 3), reference.Number("north1", "m/s", reference.Any, 4),
 	reference.Number("east2", "m/s", reference.Any, 1), reference.Number("north2", "m/s", reference.Any, -2),
 }
 
-func vector(in reference.In, n string) route.Velocity {
+func routeVector(in reference.In, n string) route.Velocity {
 	return route.Velocity{East: in.F("east" + n), North: in.F("north" + n)}
 }
 
-var motionSubjects = []reference.Subject{
-	{Name: "route.From", Func: route.From, Class: reference.Formula, Args: motionArgs, Results: motionResults, Tests: []string{"TestFromAndToward"},
+var routeMotionSubjects = []reference.Subject{
+	{Name: "route.From", Func: route.From, Class: reference.Formula, Args: routeMotionArgs, Results: routeMotionResults, Tests: []string{"TestFromAndToward"},
 		Eval: func(in reference.In) (reference.Out, error) {
-			return motionOut(route.From(in.F("speed"), in.F("deg"))), nil
+			return routeMotionOut(route.From(in.F("speed"), in.F("deg"))), nil
 		}},
-	{Name: "route.Toward", Func: route.Toward, Class: reference.Formula, Args: motionArgs, Results: motionResults, Tests: []string{"TestFromAndToward"},
+	{Name: "route.Toward", Func: route.Toward, Class: reference.Formula, Args: routeMotionArgs, Results: routeMotionResults, Tests: []string{"TestFromAndToward"},
 		Eval: func(in reference.In) (reference.Out, error) {
-			return motionOut(route.Toward(in.F("speed"), in.F("deg"))), nil
+			return routeMotionOut(route.Toward(in.F("speed"), in.F("deg"))), nil
 		}},
-	{Name: "route.Velocity.Speed", Func: route.Velocity.Speed, Class: reference.Formula, Args: vectors[:2], Results: []reference.Result{speeds("speed")},
-		Eval: func(in reference.In) (reference.Out, error) { return one(vector(in, "1").Speed()), nil }},
-	{Name: "route.Velocity.Toward", Func: route.Velocity.Toward, Class: reference.Formula, Args: vectors[:2], Results: []reference.Result{degrees("toward")},
-		Eval: func(in reference.In) (reference.Out, error) { return one(vector(in, "1").Toward()), nil }},
-	{Name: "route.Velocity.From", Func: route.Velocity.From, Class: reference.Formula, Args: vectors[:2], Results: []reference.Result{degrees("from")},
-		Eval: func(in reference.In) (reference.Out, error) { return one(vector(in, "1").From()), nil }},
-	{Name: "route.Velocity.Add", Func: route.Velocity.Add, Class: reference.Formula, Args: vectors, Results: []reference.Result{
+	{Name: "route.Velocity.Speed", Func: route.Velocity.Speed, Class: reference.Formula, Args: routeVectors[:2], Results: []reference.Result{routeSpeeds("speed")},
+		Eval: func(in reference.In) (reference.Out, error) { return routeOne(routeVector(in, "1").Speed()), nil }},
+	{Name: "route.Velocity.Toward", Func: route.Velocity.Toward, Class: reference.Formula, Args: routeVectors[:2], Results: []reference.Result{routeDegrees("toward")},
+		Eval: func(in reference.In) (reference.Out, error) { return routeOne(routeVector(in, "1").Toward()), nil }},
+	{Name: "route.Velocity.From", Func: route.Velocity.From, Class: reference.Formula, Args: routeVectors[:2], Results: []reference.Result{routeDegrees("from")},
+		Eval: func(in reference.In) (reference.Out, error) { return routeOne(routeVector(in, "1").From()), nil }},
+	{Name: "route.Velocity.Add", Func: route.Velocity.Add, Class: reference.Formula, Args: routeVectors, Results: []reference.Result{
 		{Name: "east", Unit: "m/s", Without: []string{"north1", "north2"}}, {Name: "north", Unit: "m/s", Without: []string{"east1", "east2"}}},
 		Eval: func(in reference.In) (reference.Out, error) {
-			return motionOut(vector(in, "1").Add(vector(in, "2"))), nil
+			return routeMotionOut(routeVector(in, "1").Add(routeVector(in, "2"))), nil
 		}},
 	{Name: "route.Velocity.Sub", Func: route.Velocity.Sub, Class: reference.Formula, Args: []reference.Arg{
-		speedArg("wind", 5), angleArg("wind_from", 10), speedArg("drift", 2), angleArg("set", 90)},
-		Results: []reference.Result{degrees("from"), speeds("speed")},
+		routeSpeedArg("wind", 5), routeAngleArg("wind_from", 10), routeSpeedArg("drift", 2), routeAngleArg("set", 90)},
+		Results: []reference.Result{routeDegrees("from"), routeSpeeds("speed")},
 		Eval: func(in reference.In) (reference.Out, error) {
 			v := route.From(in.F("wind"), in.F("wind_from")).Sub(route.Toward(in.F("drift"), in.F("set")))
 			return reference.Out{"from": v.From(), "speed": v.Speed()}, nil
 		}},
-	{Name: "route.Velocity.Scale", Func: route.Velocity.Scale, Class: reference.Formula, Args: []reference.Arg{vectors[0], vectors[1], reference.Number("k", "1", reference.Any, 2)},
+	{Name: "route.Velocity.Scale", Func: route.Velocity.Scale, Class: reference.Formula, Args: []reference.Arg{routeVectors[0], routeVectors[1], reference.Number("k", "1", reference.Any, 2)},
 		Results: []reference.Result{{Name: "east", Unit: "m/s", Without: []string{"north1"}}, {Name: "north", Unit: "m/s", Without: []string{"east1"}}},
 		Eval: func(in reference.In) (reference.Out, error) {
-			return motionOut(vector(in, "1").Scale(in.F("k"))), nil
+			return routeMotionOut(routeVector(in, "1").Scale(in.F("k"))), nil
 		}},
-	{Name: "route.Velocity.Resolve", Func: route.Velocity.Resolve, Class: reference.Formula, Args: []reference.Arg{vectors[0], vectors[1], angleArg("toward", 30)},
-		Results: []reference.Result{speeds("along"), speeds("right")},
+	{Name: "route.Velocity.Resolve", Func: route.Velocity.Resolve, Class: reference.Formula, Args: []reference.Arg{routeVectors[0], routeVectors[1], routeAngleArg("toward", 30)},
+		Results: []reference.Result{routeSpeeds("along"), routeSpeeds("right")},
 		Eval: func(in reference.In) (reference.Out, error) {
-			a, r := vector(in, "1").Resolve(in.F("toward"))
+			a, r := routeVector(in, "1").Resolve(in.F("toward"))
 			return reference.Out{"along": a, "right": r}, nil
 		}},
 	{Name: "route.Point.Check", Func: route.Point.Check, Class: reference.Accessor, Tests: []string{"TestBadPositions"}},
@@ -71,7 +71,7 @@ var motionSubjects = []reference.Subject{
 	{Name: "route.GRS80", Func: route.GRS80, Class: reference.Data, Tests: []string{"TestFigures"}},
 }
 
-var motionChecks = []reference.Check{
+var routeMotionChecks = []reference.Check{
 	{ID: "from-north-moves-south", Subject: "route.From", In: "speed=10, deg=0", Result: "north", Printed: "-10", Basis: reference.Exact},
 	{ID: "from-west-moves-east", Subject: "route.From", In: "speed=10, deg=270", Result: "east", Printed: "10", Basis: reference.Exact},
 	{ID: "toward-east-moves-east", Subject: "route.Toward", In: "speed=2, deg=90", Result: "east", Printed: "2", Basis: reference.Exact},
@@ -87,61 +87,61 @@ var motionChecks = []reference.Check{
 }
 
 const (
-	flinders  = "axis=6378137, inverse_flattening=298.257222101, lat1=-37 57 03.7203 dms, lon1=144 25 29.5244 dms, lat2=-37 39 10.1561 dms, lon2=143 55 35.3839 dms"
-	flindersD = "axis=6378137, inverse_flattening=298.257222101, lat=-37 57 03.7203 dms, lon=144 25 29.5244 dms, course=306 52 05.37 dms, distance=54972.271"
-	bessel    = "axis=6377397.155, inverse_flattening=299.1528128, "
-	hayford   = "axis=6378388, inverse_flattening=297, "
+	routeFlinders  = "axis=6378137, inverse_flattening=298.257222101, lat1=-37 57 03.7203 dms, lon1=144 25 29.5244 dms, lat2=-37 39 10.1561 dms, lon2=143 55 35.3839 dms"
+	routeFlindersD = "axis=6378137, inverse_flattening=298.257222101, lat=-37 57 03.7203 dms, lon=144 25 29.5244 dms, course=306 52 05.37 dms, distance=54972.271"
+	routeBessel    = "axis=6377397.155, inverse_flattening=299.1528128, "
+	routeHayford   = "axis=6378388, inverse_flattening=297, "
 )
 
-var geodesySubjects = []reference.Subject{
-	{Name: "route.Radii", Func: route.Radii, Class: reference.Formula, Args: []reference.Arg{latArg("lat", 42)}, Results: []reference.Result{metres("meridian"), metres("prime")}},
-	{Name: "route.Ellipsoid.Radii", Func: route.Ellipsoid.Radii, Class: reference.Formula, Args: figureArgs([]reference.Arg{latArg("lat", 42)}),
-		Results: []reference.Result{metres("meridian"), metres("parallel"), metres("lat_degree"), metres("lon_degree")},
+var routeGeodesySubjects = []reference.Subject{
+	{Name: "route.Radii", Func: route.Radii, Class: reference.Formula, Args: []reference.Arg{routeLatArg("lat", 42)}, Results: []reference.Result{routeMetres("meridian"), routeMetres("prime")}},
+	{Name: "route.Ellipsoid.Radii", Func: route.Ellipsoid.Radii, Class: reference.Formula, Args: routeFigureArgs([]reference.Arg{routeLatArg("lat", 42)}),
+		Results: []reference.Result{routeMetres("meridian"), routeMetres("parallel"), routeMetres("lat_degree"), routeMetres("lon_degree")},
 		Eval: func(in reference.In) (reference.Out, error) {
-			m, n := figureOf(in).Radii(in.F("lat"))
+			m, n := routeFigureOf(in).Radii(in.F("lat"))
 			p := n * math.Cos(in.F("lat")*math.Pi/180)
 			return reference.Out{"meridian": m, "parallel": p, "lat_degree": m * math.Pi / 180, "lon_degree": p * math.Pi / 180}, nil
 		}},
-	{Name: "route.Inverse", Func: route.Inverse, Class: reference.Formula, Args: both(), Results: legResults, Eval: invert(route.Inverse),
+	{Name: "route.Inverse", Func: route.Inverse, Class: reference.Formula, Args: routeBoth(), Results: routeLegResults, Eval: routeInvert(route.Inverse),
 		Tests: []string{"TestGeodesicSet", "TestInverseAndDirectAgree"},
 		Regimes: []reference.Regime{
 			{Name: "near", In: func(in reference.In) bool { return math.Abs(in.F("lon2")-in.F("lon1")) < 170 }},
 			{Name: "nearly antipodal", In: func(in reference.In) bool { return math.Abs(in.F("lon2")-in.F("lon1")) >= 170 }}}},
-	{Name: "route.Ellipsoid.Inverse", Func: route.Ellipsoid.Inverse, Class: reference.Formula, Args: figureArgs(both()), Results: legResults,
-		Eval: func(in reference.In) (reference.Out, error) { return invert(figureOf(in).Inverse)(in) }},
-	{Name: "route.Direct", Func: route.Direct, Class: reference.Formula, Args: off(), Results: endResults, Eval: proceed(route.Direct), Tests: []string{"TestGeodesicSet"}},
-	{Name: "route.Ellipsoid.Direct", Func: route.Ellipsoid.Direct, Class: reference.Formula, Args: figureArgs(off()), Results: endResults,
-		Eval: func(in reference.In) (reference.Out, error) { return proceed(figureOf(in).Direct)(in) }},
+	{Name: "route.Ellipsoid.Inverse", Func: route.Ellipsoid.Inverse, Class: reference.Formula, Args: routeFigureArgs(routeBoth()), Results: routeLegResults,
+		Eval: func(in reference.In) (reference.Out, error) { return routeInvert(routeFigureOf(in).Inverse)(in) }},
+	{Name: "route.Direct", Func: route.Direct, Class: reference.Formula, Args: routeOff(), Results: routeEndResults, Eval: routeProceed(route.Direct), Tests: []string{"TestGeodesicSet"}},
+	{Name: "route.Ellipsoid.Direct", Func: route.Ellipsoid.Direct, Class: reference.Formula, Args: routeFigureArgs(routeOff()), Results: routeEndResults,
+		Eval: func(in reference.In) (reference.Out, error) { return routeProceed(routeFigureOf(in).Direct)(in) }},
 	{Name: "route.ShortInverse", Func: route.ShortInverse, Class: reference.Formula, Args: []reference.Arg{
-		reference.Number("lat1", "deg", reference.Between(-85, 85), 50), lonArg("lon1", -4), reference.Number("lat2", "deg", reference.Between(-85, 85), 50.2), lonArg("lon2", -4.3)},
-		Results: legResults, Eval: invert(route.ShortInverse), Tests: []string{"TestShortIsRight"}},
-	{Name: "route.Ellipsoid.ShortInverse", Func: route.Ellipsoid.ShortInverse, Class: reference.Formula, Args: figureArgs(both()), Results: legResults,
-		Eval: func(in reference.In) (reference.Out, error) { return invert(figureOf(in).ShortInverse)(in) }},
-	{Name: "route.ShortDirect", Func: route.ShortDirect, Class: reference.Formula, Args: off(), Results: endResults, Eval: proceed(route.ShortDirect), Tests: []string{"TestShortIsRight"}},
-	{Name: "route.Ellipsoid.ShortDirect", Func: route.Ellipsoid.ShortDirect, Class: reference.Formula, Args: figureArgs(off()), Results: endResults,
-		Eval: func(in reference.In) (reference.Out, error) { return proceed(figureOf(in).ShortDirect)(in) }},
-	{Name: "route.Rhumb", Func: route.Rhumb, Class: reference.Formula, Args: both(), Results: legResults, Eval: invert(route.Rhumb), Tests: []string{"TestRhumbClosesAndIsLonger"}},
-	{Name: "route.Ellipsoid.Rhumb", Func: route.Ellipsoid.Rhumb, Class: reference.Formula, Args: figureArgs(both()), Results: legResults,
-		Eval: func(in reference.In) (reference.Out, error) { return invert(figureOf(in).Rhumb)(in) }},
-	{Name: "route.RhumbDirect", Func: route.RhumbDirect, Class: reference.Formula, Args: off(), Results: endResults, Eval: proceed(route.RhumbDirect), Tests: []string{"TestRhumbClosesAndIsLonger"}},
-	{Name: "route.Ellipsoid.RhumbDirect", Func: route.Ellipsoid.RhumbDirect, Class: reference.Formula, Args: figureArgs(off()), Results: endResults,
-		Eval: func(in reference.In) (reference.Out, error) { return proceed(figureOf(in).RhumbDirect)(in) }},
-	{Name: "route.MeridionalParts", Func: route.MeridionalParts, Class: reference.Formula, Args: []reference.Arg{latArg("lat", 45)}, Results: []reference.Result{{Name: "parts", Unit: "arcmin"}}},
-	{Name: "route.Ellipsoid.MeridionalParts", Func: route.Ellipsoid.MeridionalParts, Class: reference.Formula, Args: figureArgs([]reference.Arg{latArg("lat", 45)}), Results: []reference.Result{{Name: "parts", Unit: "arcmin"}},
+		reference.Number("lat1", "deg", reference.Between(-85, 85), 50), routeLonArg("lon1", -4), reference.Number("lat2", "deg", reference.Between(-85, 85), 50.2), routeLonArg("lon2", -4.3)},
+		Results: routeLegResults, Eval: routeInvert(route.ShortInverse), Tests: []string{"TestShortIsRight"}},
+	{Name: "route.Ellipsoid.ShortInverse", Func: route.Ellipsoid.ShortInverse, Class: reference.Formula, Args: routeFigureArgs(routeBoth()), Results: routeLegResults,
+		Eval: func(in reference.In) (reference.Out, error) { return routeInvert(routeFigureOf(in).ShortInverse)(in) }},
+	{Name: "route.ShortDirect", Func: route.ShortDirect, Class: reference.Formula, Args: routeOff(), Results: routeEndResults, Eval: routeProceed(route.ShortDirect), Tests: []string{"TestShortIsRight"}},
+	{Name: "route.Ellipsoid.ShortDirect", Func: route.Ellipsoid.ShortDirect, Class: reference.Formula, Args: routeFigureArgs(routeOff()), Results: routeEndResults,
+		Eval: func(in reference.In) (reference.Out, error) { return routeProceed(routeFigureOf(in).ShortDirect)(in) }},
+	{Name: "route.Rhumb", Func: route.Rhumb, Class: reference.Formula, Args: routeBoth(), Results: routeLegResults, Eval: routeInvert(route.Rhumb), Tests: []string{"TestRhumbClosesAndIsLonger"}},
+	{Name: "route.Ellipsoid.Rhumb", Func: route.Ellipsoid.Rhumb, Class: reference.Formula, Args: routeFigureArgs(routeBoth()), Results: routeLegResults,
+		Eval: func(in reference.In) (reference.Out, error) { return routeInvert(routeFigureOf(in).Rhumb)(in) }},
+	{Name: "route.RhumbDirect", Func: route.RhumbDirect, Class: reference.Formula, Args: routeOff(), Results: routeEndResults, Eval: routeProceed(route.RhumbDirect), Tests: []string{"TestRhumbClosesAndIsLonger"}},
+	{Name: "route.Ellipsoid.RhumbDirect", Func: route.Ellipsoid.RhumbDirect, Class: reference.Formula, Args: routeFigureArgs(routeOff()), Results: routeEndResults,
+		Eval: func(in reference.In) (reference.Out, error) { return routeProceed(routeFigureOf(in).RhumbDirect)(in) }},
+	{Name: "route.MeridionalParts", Func: route.MeridionalParts, Class: reference.Formula, Args: []reference.Arg{routeLatArg("lat", 45)}, Results: []reference.Result{{Name: "parts", Unit: "arcmin"}}},
+	{Name: "route.Ellipsoid.MeridionalParts", Func: route.Ellipsoid.MeridionalParts, Class: reference.Formula, Args: routeFigureArgs([]reference.Arg{routeLatArg("lat", 45)}), Results: []reference.Result{{Name: "parts", Unit: "arcmin"}},
 		Tests: []string{"TestMeridionalPartsAreTheRhumbLine"},
 		Eval: func(in reference.In) (reference.Out, error) {
-			return one(figureOf(in).MeridionalParts(in.F("lat"))), nil
+			return routeOne(routeFigureOf(in).MeridionalParts(in.F("lat"))), nil
 		}},
-	{Name: "route.MidLatitude", Func: route.MidLatitude, Class: reference.Formula, Args: both(), Results: legResults, Eval: invert(route.MidLatitude)},
-	{Name: "route.MidLatitudeDirect", Func: route.MidLatitudeDirect, Class: reference.Formula, Args: off(), Results: []reference.Result{degrees("lat"), degrees("lon"), degrees("dlat"), degrees("dlon")},
+	{Name: "route.MidLatitude", Func: route.MidLatitude, Class: reference.Formula, Args: routeBoth(), Results: routeLegResults, Eval: routeInvert(route.MidLatitude)},
+	{Name: "route.MidLatitudeDirect", Func: route.MidLatitudeDirect, Class: reference.Formula, Args: routeOff(), Results: []reference.Result{routeDegrees("lat"), routeDegrees("lon"), routeDegrees("dlat"), routeDegrees("dlon")},
 		Eval: func(in reference.In) (reference.Out, error) {
-			l := route.MidLatitudeDirect(point(in, "lat", "lon"), in.F("course"), in.F("distance"))
+			l := route.MidLatitudeDirect(routePoint(in, "lat", "lon"), in.F("course"), in.F("distance"))
 			return reference.Out{"lat": l.To.Lat, "lon": l.To.Lon, "dlat": l.To.Lat - l.From.Lat, "dlon": l.To.Lon - l.From.Lon}, nil
 		}},
-	{Name: "route.Leg.Offset", Func: route.Leg.Offset, Class: reference.Formula, Args: append(both(), latArg("lat3", 50.15), lonArg("lon3", -4.1)),
-		Results: []reference.Result{metres("along"), metres("right")}, Tests: []string{"TestOffsetAgainstSearch"},
+	{Name: "route.Leg.Offset", Func: route.Leg.Offset, Class: reference.Formula, Args: append(routeBoth(), routeLatArg("lat3", 50.15), routeLonArg("lon3", -4.1)),
+		Results: []reference.Result{routeMetres("along"), routeMetres("right")}, Tests: []string{"TestOffsetAgainstSearch"},
 		Eval: func(in reference.In) (reference.Out, error) {
-			a, r := route.Inverse(point(in, "lat1", "lon1"), point(in, "lat2", "lon2")).Offset(point(in, "lat3", "lon3"))
+			a, r := route.Inverse(routePoint(in, "lat1", "lon1"), routePoint(in, "lat2", "lon2")).Offset(routePoint(in, "lat3", "lon3"))
 			return reference.Out{"along": a, "right": r}, nil
 		}},
 	{Name: "route.NewPath", Func: route.NewPath, Class: reference.Constructor, Tests: []string{"TestPath", "TestPathRefuses"}},
@@ -151,7 +151,7 @@ var geodesySubjects = []reference.Subject{
 	{Name: "route.Path.Closest", Func: (*route.Path).Closest, Class: reference.Search, Tests: []string{"TestClosestAgainstScan", "TestPathRefuses"}},
 }
 
-func vincentyLine(letter, figure, lat1, az1, metres, lat2, lon2, az2 string) []reference.Check {
+func routeVincentyLine(letter, figure, lat1, az1, metres, lat2, lon2, az2 string) []reference.Check {
 	in := figure + "lat1=" + lat1 + " dms, lon1=0, lat2=" + lat2 + " dms, lon2=" + lon2 + " dms"
 	di := figure + "lat=" + lat1 + " dms, lon=0, course=" + az1 + " dms, distance=" + metres
 	const why = "the source states errors of up to 1 mm and some hundred-thousandths of a second against Rainsford's lines"
@@ -172,21 +172,21 @@ func vincentyLine(letter, figure, lat1, az1, metres, lat2, lon2, az2 string) []r
 	}
 }
 
-var geodesyChecks = concat(
-	vincentyLine("a", bessel, "55 45 00.00000", "96 36 08.79960", "14110526.170", "-33 26 00.00000", "108 13 00.00000", "137 52 22.01454"),
-	vincentyLine("b", hayford, "37 19 54.95367", "95 27 59.63089", "4085966.703", "26 07 42.83946", "41 28 35.50729", "118 05 58.96161"),
-	vincentyLine("c", hayford, "35 16 11.24862", "15 44 23.74850", "8084823.839", "67 22 14.77638", "137 47 28.31435", "144 55 39.92147"),
-	vincentyLine("d", hayford, "1 00 00.00000", "89 00 00.00000", "19960000.000", "-0 59 53.83076", "179 17 48.02997", "91 00 06.11733"),
-	vincentyLine("e", hayford, "1 00 00.00000", "4 59 59.99995", "19780006.558", "1 01 15.18952", "179 46 17.84244", "174 59 59.88481"),
+var routeGeodesyChecks = routeConcat(
+	routeVincentyLine("a", routeBessel, "55 45 00.00000", "96 36 08.79960", "14110526.170", "-33 26 00.00000", "108 13 00.00000", "137 52 22.01454"),
+	routeVincentyLine("b", routeHayford, "37 19 54.95367", "95 27 59.63089", "4085966.703", "26 07 42.83946", "41 28 35.50729", "118 05 58.96161"),
+	routeVincentyLine("c", routeHayford, "35 16 11.24862", "15 44 23.74850", "8084823.839", "67 22 14.77638", "137 47 28.31435", "144 55 39.92147"),
+	routeVincentyLine("d", routeHayford, "1 00 00.00000", "89 00 00.00000", "19960000.000", "-0 59 53.83076", "179 17 48.02997", "91 00 06.11733"),
+	routeVincentyLine("e", routeHayford, "1 00 00.00000", "4 59 59.99995", "19780006.558", "1 01 15.18952", "179 46 17.84244", "174 59 59.88481"),
 	[]reference.Check{
-		{ID: "flinders-buninyong-distance", Subject: "route.Ellipsoid.Inverse", In: flinders, Result: "distance", Printed: "54972.271", Basis: reference.Printed, Source: "GDA-Manual", Locator: "worked line, inverse"},
-		{ID: "flinders-buninyong-azimuth", Subject: "route.Ellipsoid.Inverse", In: flinders, Result: "course", Printed: "306 52 05.37", Unit: "dms", Basis: reference.Printed, Source: "GDA-Manual", Locator: "worked line, inverse", Note: "the test suite packs it as 306.520537, which is D.MMSS and not decimal"},
-		{ID: "flinders-buninyong-back", Subject: "route.Ellipsoid.Inverse", In: flinders, Result: "back", Printed: "127 10 25.07", Unit: "dms", Basis: reference.Printed, Source: "GDA-Manual", Locator: "worked line, inverse"},
-		{ID: "flinders-buninyong-lat", Subject: "route.Ellipsoid.Direct", In: flindersD, Result: "lat", Printed: "-37 39 10.1561", Unit: "dms", Basis: reference.Printed, Source: "GDA-Manual", Locator: "worked line, direct", Tol: 1.5e-4 / 3600, Why: "the printed azimuth is rounded to 0.01 second, which is 1.3 mm at 55 km"},
-		{ID: "flinders-buninyong-lon", Subject: "route.Ellipsoid.Direct", In: flindersD, Result: "lon", Printed: "143 55 35.3839", Unit: "dms", Basis: reference.Printed, Source: "GDA-Manual", Locator: "worked line, direct", Tol: 1.5e-4 / 3600, Why: "the printed azimuth is rounded to 0.01 second, which is 1.3 mm at 55 km"},
-		{ID: "flinders-buninyong-short", Subject: "route.Ellipsoid.ShortInverse", In: flinders, Result: "distance", Printed: "54972.271", Basis: reference.Printed, Source: "GDA-Manual", Locator: "worked line, inverse"},
-		{ID: "flinders-buninyong-short-azimuth", Subject: "route.Ellipsoid.ShortInverse", In: flinders, Result: "course", Printed: "306 52 05.37", Unit: "dms", Basis: reference.Printed, Source: "GDA-Manual", Locator: "worked line, inverse"},
-		{ID: "flinders-buninyong-short-lat", Subject: "route.Ellipsoid.ShortDirect", In: flindersD, Result: "lat", Printed: "-37 39 10.1561", Unit: "dms", Basis: reference.Printed, Source: "GDA-Manual", Locator: "worked line, direct", Tol: 1.5e-4 / 3600, Why: "the printed azimuth is rounded to 0.01 second, which is 1.3 mm at 55 km"},
+		{ID: "flinders-buninyong-distance", Subject: "route.Ellipsoid.Inverse", In: routeFlinders, Result: "distance", Printed: "54972.271", Basis: reference.Printed, Source: "GDA-Manual", Locator: "worked line, inverse"},
+		{ID: "flinders-buninyong-azimuth", Subject: "route.Ellipsoid.Inverse", In: routeFlinders, Result: "course", Printed: "306 52 05.37", Unit: "dms", Basis: reference.Printed, Source: "GDA-Manual", Locator: "worked line, inverse", Note: "the test suite packs it as 306.520537, which is D.MMSS and not decimal"},
+		{ID: "flinders-buninyong-back", Subject: "route.Ellipsoid.Inverse", In: routeFlinders, Result: "back", Printed: "127 10 25.07", Unit: "dms", Basis: reference.Printed, Source: "GDA-Manual", Locator: "worked line, inverse"},
+		{ID: "flinders-buninyong-lat", Subject: "route.Ellipsoid.Direct", In: routeFlindersD, Result: "lat", Printed: "-37 39 10.1561", Unit: "dms", Basis: reference.Printed, Source: "GDA-Manual", Locator: "worked line, direct", Tol: 1.5e-4 / 3600, Why: "the printed azimuth is rounded to 0.01 second, which is 1.3 mm at 55 km"},
+		{ID: "flinders-buninyong-lon", Subject: "route.Ellipsoid.Direct", In: routeFlindersD, Result: "lon", Printed: "143 55 35.3839", Unit: "dms", Basis: reference.Printed, Source: "GDA-Manual", Locator: "worked line, direct", Tol: 1.5e-4 / 3600, Why: "the printed azimuth is rounded to 0.01 second, which is 1.3 mm at 55 km"},
+		{ID: "flinders-buninyong-short", Subject: "route.Ellipsoid.ShortInverse", In: routeFlinders, Result: "distance", Printed: "54972.271", Basis: reference.Printed, Source: "GDA-Manual", Locator: "worked line, inverse"},
+		{ID: "flinders-buninyong-short-azimuth", Subject: "route.Ellipsoid.ShortInverse", In: routeFlinders, Result: "course", Printed: "306 52 05.37", Unit: "dms", Basis: reference.Printed, Source: "GDA-Manual", Locator: "worked line, inverse"},
+		{ID: "flinders-buninyong-short-lat", Subject: "route.Ellipsoid.ShortDirect", In: routeFlindersD, Result: "lat", Printed: "-37 39 10.1561", Unit: "dms", Basis: reference.Printed, Source: "GDA-Manual", Locator: "worked line, direct", Tol: 1.5e-4 / 3600, Why: "the printed azimuth is rounded to 0.01 second, which is 1.3 mm at 55 km"},
 		{ID: "geodsolve-jfk-paris", Subject: "route.Inverse", In: "lat1=40.6, lon1=-73.8, lat2=49.01666667, lon2=2.55", Result: "distance", Printed: "5853226", Basis: reference.Printed, Source: "Karney2013", Locator: "tests of the library, GeodSolve0"},
 		{ID: "geodsolve-jfk-paris-course", Subject: "route.Inverse", In: "lat1=40.6, lon1=-73.8, lat2=49.01666667, lon2=2.55", Result: "course", Printed: "53.47022", Basis: reference.Printed, Source: "Karney2013", Locator: "tests of the library, GeodSolve0"},
 		{ID: "geodsolve-jfk-paris-end", Subject: "route.Inverse", In: "lat1=40.6, lon1=-73.8, lat2=49.01666667, lon2=2.55", Result: "end", Printed: "111.59367", Basis: reference.Printed, Source: "Karney2013", Locator: "tests of the library, GeodSolve0"},
@@ -220,7 +220,7 @@ var geodesyChecks = concat(
 	},
 )
 
-func concat(parts ...[]reference.Check) []reference.Check {
+func routeConcat(parts ...[]reference.Check) []reference.Check {
 	var all []reference.Check
 	for _, p := range parts {
 		all = append(all, p...)

@@ -8,20 +8,20 @@ import (
 	"followingsea.example/route"
 )
 
-// track are the arguments of the current triangle.
-var track = []reference.Arg{angleArg("track", 75), reference.Number("speed", "m/s", reference.Positive, 5), angleArg("set", 30), speedArg("drift", 1)}
+// routeTrack are the arguments of the current triangle.
+var routeTrack = []reference.Arg{routeAngleArg("track", 75), reference.Number("speed", "m/s", reference.Positive, 5), routeAngleArg("set", 30), routeSpeedArg("drift", 1)}
 
-func water(in reference.In) route.Velocity { return route.Toward(in.F("drift"), in.F("set")) }
+func routeWater(in reference.In) route.Velocity { return route.Toward(in.F("drift"), in.F("set")) }
 
-var steerResults = []reference.Result{degrees("heading"), speeds("made"), degrees("correction")}
+var routeSteerResults = []reference.Result{routeDegrees("heading"), routeSpeeds("made"), routeDegrees("correction")}
 
-func steerOut(track, heading, made float64) reference.Out {
+func routeSteerOut(track, heading, made float64) reference.Out {
 	d := math.Remainder(heading-track, 360)
 	return reference.Out{"heading": heading, "made": made, "correction": d}
 }
 
-// hours are stretches of stream of the same length.
-func hours(in reference.In) ([]route.Stretch, error) {
+// routeHours are stretches of stream of the same length.
+func routeHours(in reference.In) ([]route.Stretch, error) {
 	set, drift := in.L("sets"), in.L("drifts")
 	if len(set) != len(drift) {
 		return nil, fmt.Errorf("%d sets and %d drifts", len(set), len(drift))
@@ -33,15 +33,15 @@ func hours(in reference.In) ([]route.Stretch, error) {
 	return s, nil
 }
 
-var crossArgs = []reference.Arg{
-	reference.Number("distance", "m", reference.Positive, 10000), angleArg("course", 270), reference.Number("speed", "m/s", reference.Positive, 2),
+var routeCrossArgs = []reference.Arg{
+	reference.Number("distance", "m", reference.Positive, 10000), routeAngleArg("course", 270), reference.Number("speed", "m/s", reference.Positive, 2),
 	reference.List("sets", "deg", reference.Angle, 0, 10, 20, 200), reference.List("drifts", "m/s", reference.NonNegative, 0.5, 0.6, 0.4, 0.5),
 	reference.Number("step", "s", reference.Positive, 3600),
 }
 
-func cross(f func(route.Leg, float64, []route.Stretch) (route.Crossing, error)) func(reference.In) (reference.Out, error) {
+func routeCross(f func(route.Leg, float64, []route.Stretch) (route.Crossing, error)) func(reference.In) (reference.Out, error) {
 	return func(in reference.In) (reference.Out, error) {
-		s, err := hours(in)
+		s, err := routeHours(in)
 		if err != nil {
 			return nil, err
 		}
@@ -53,14 +53,14 @@ func cross(f func(route.Leg, float64, []route.Stretch) (route.Crossing, error)) 
 	}
 }
 
-var crossResults = []reference.Result{{Name: "time", Unit: "s"}, degrees("heading")}
+var routeCrossResults = []reference.Result{{Name: "time", Unit: "s"}, routeDegrees("heading")}
 
-var runArgs = []reference.Arg{
+var routeRunArgs = []reference.Arg{
 	reference.List("lengths", "m", reference.Positive, 3000, 5000), reference.List("out", "m/s", reference.Positive, 2.5, 2),
 	reference.List("home", "m/s", reference.Real, 0.8, 1.1),
 }
 
-func run(in reference.In) []route.Reach {
+func routeRun(in reference.In) []route.Reach {
 	l, o, h := in.L("lengths"), in.L("out"), in.L("home")
 	r := make([]route.Reach, len(l))
 	for i := range r {
@@ -69,100 +69,100 @@ func run(in reference.In) []route.Reach {
 	return r
 }
 
-var triangleSubjects = []reference.Subject{
-	{Name: "route.MadeGood", Func: route.MadeGood, Class: reference.Formula, Args: []reference.Arg{angleArg("heading", 80), speedArg("speed", 5), angleArg("set", 140), speedArg("drift", 1)},
-		Results: []reference.Result{degrees("track"), speeds("made")}, Tests: []string{"TestTriangleCloses"},
+var routeTriangleSubjects = []reference.Subject{
+	{Name: "route.MadeGood", Func: route.MadeGood, Class: reference.Formula, Args: []reference.Arg{routeAngleArg("heading", 80), routeSpeedArg("speed", 5), routeAngleArg("set", 140), routeSpeedArg("drift", 1)},
+		Results: []reference.Result{routeDegrees("track"), routeSpeeds("made")}, Tests: []string{"TestTriangleCloses"},
 		Eval: func(in reference.In) (reference.Out, error) {
-			v := route.MadeGood(in.F("heading"), in.F("speed"), water(in))
+			v := route.MadeGood(in.F("heading"), in.F("speed"), routeWater(in))
 			return reference.Out{"track": v.Toward(), "made": v.Speed()}, nil
 		}},
-	{Name: "route.HeadingFor", Func: route.HeadingFor, Class: reference.Formula, Args: track, Results: steerResults, Tests: []string{"TestTriangleCloses", "TestBothFeasibilityTests"},
+	{Name: "route.HeadingFor", Func: route.HeadingFor, Class: reference.Formula, Args: routeTrack, Results: routeSteerResults, Tests: []string{"TestTriangleCloses", "TestBothFeasibilityTests"},
 		Eval: func(in reference.In) (reference.Out, error) {
-			h, v := route.HeadingFor(in.F("track"), in.F("speed"), water(in))
-			return steerOut(in.F("track"), h, v), nil
+			h, v := route.HeadingFor(in.F("track"), in.F("speed"), routeWater(in))
+			return routeSteerOut(in.F("track"), h, v), nil
 		}},
-	{Name: "route.HoldTrack", Func: route.HoldTrack, Class: reference.Composed, Args: track, Results: steerResults, Tests: []string{"TestHoldTrackIsHeadingFor", "TestBothFeasibilityTests"},
+	{Name: "route.HoldTrack", Func: route.HoldTrack, Class: reference.Composed, Args: routeTrack, Results: routeSteerResults, Tests: []string{"TestHoldTrackIsHeadingFor", "TestBothFeasibilityTests"},
 		Eval: func(in reference.In) (reference.Out, error) {
-			s, err := route.HoldTrack(in.F("track"), in.F("speed"), water(in))
+			s, err := route.HoldTrack(in.F("track"), in.F("speed"), routeWater(in))
 			if err != nil {
 				return nil, err
 			}
-			return steerOut(in.F("track"), s.Heading, s.SpeedMade), nil
+			return routeSteerOut(in.F("track"), s.Heading, s.SpeedMade), nil
 		}},
-	{Name: "route.SpeedNeeded", Func: route.SpeedNeeded, Class: reference.Formula, Args: []reference.Arg{angleArg("track", 265), speedArg("made", 7), angleArg("set", 185), speedArg("drift", 1.5)},
-		Results: []reference.Result{degrees("heading"), speeds("speed")},
+	{Name: "route.SpeedNeeded", Func: route.SpeedNeeded, Class: reference.Formula, Args: []reference.Arg{routeAngleArg("track", 265), routeSpeedArg("made", 7), routeAngleArg("set", 185), routeSpeedArg("drift", 1.5)},
+		Results: []reference.Result{routeDegrees("heading"), routeSpeeds("speed")},
 		Eval: func(in reference.In) (reference.Out, error) {
-			h, v := route.SpeedNeeded(in.F("track"), in.F("made"), water(in))
+			h, v := route.SpeedNeeded(in.F("track"), in.F("made"), routeWater(in))
 			return reference.Out{"heading": h, "speed": v}, nil
 		}},
-	{Name: "route.CurrentFrom", Func: route.CurrentFrom, Class: reference.Formula, Args: []reference.Arg{angleArg("heading", 10), speedArg("speed", 8), angleArg("track", 20), speedArg("made", 7)},
-		Results: []reference.Result{degrees("set"), speeds("drift"), degrees("from")},
+	{Name: "route.CurrentFrom", Func: route.CurrentFrom, Class: reference.Formula, Args: []reference.Arg{routeAngleArg("heading", 10), routeSpeedArg("speed", 8), routeAngleArg("track", 20), routeSpeedArg("made", 7)},
+		Results: []reference.Result{routeDegrees("set"), routeSpeeds("drift"), routeDegrees("from")},
 		Eval: func(in reference.In) (reference.Out, error) {
 			v := route.CurrentFrom(in.F("heading"), in.F("speed"), in.F("track"), in.F("made"))
 			return reference.Out{"set": v.Toward(), "drift": v.Speed(), "from": v.From()}, nil
 		}},
-	{Name: "route.SetAndDrift", Func: route.SetAndDrift, Class: reference.Formula, Args: append(both(), reference.Number("elapsed", "s", reference.Positive, 7200)),
-		Results: []reference.Result{degrees("set"), speeds("drift")}, Tests: []string{"TestSetAndDriftUndoesDrift"},
+	{Name: "route.SetAndDrift", Func: route.SetAndDrift, Class: reference.Formula, Args: append(routeBoth(), reference.Number("elapsed", "s", reference.Positive, 7200)),
+		Results: []reference.Result{routeDegrees("set"), routeSpeeds("drift")}, Tests: []string{"TestSetAndDriftUndoesDrift"},
 		Eval: func(in reference.In) (reference.Out, error) {
-			v := route.SetAndDrift(point(in, "lat1", "lon1"), point(in, "lat2", "lon2"), in.F("elapsed"))
+			v := route.SetAndDrift(routePoint(in, "lat1", "lon1"), routePoint(in, "lat2", "lon2"), in.F("elapsed"))
 			return reference.Out{"set": v.Toward(), "drift": v.Speed()}, nil
 		}},
-	{Name: "route.BestHeading", Func: route.BestHeading, Class: reference.Formula, Args: []reference.Arg{track[0], speedArg("speed", 5), track[2], track[3]}, Results: []reference.Result{degrees("heading"), degrees("track")},
+	{Name: "route.BestHeading", Func: route.BestHeading, Class: reference.Formula, Args: []reference.Arg{routeTrack[0], routeSpeedArg("speed", 5), routeTrack[2], routeTrack[3]}, Results: []reference.Result{routeDegrees("heading"), routeDegrees("track")},
 		Regimes: []reference.Regime{
 			{Name: "held", In: func(in reference.In) bool { return in.F("drift") < in.F("speed") }},
 			{Name: "not held", In: func(in reference.In) bool { return !(in.F("drift") < in.F("speed")) }}},
 		Tests: []string{"TestBestHeadingAgainstSearch"},
 		Eval: func(in reference.In) (reference.Out, error) {
-			s, _, err := route.BestHeading(in.F("track"), in.F("speed"), water(in))
+			s, _, err := route.BestHeading(in.F("track"), in.F("speed"), routeWater(in))
 			if err != nil {
 				return nil, err
 			}
 			return reference.Out{"heading": s.Heading, "track": s.Track}, nil
 		}},
 	{Name: "route.HoldTrackVarying", Func: route.HoldTrackVarying, Class: reference.Composed, Tests: []string{"TestVaryingSpeedOfOneIsHoldTrack", "TestVaryingSpeedAgreesWithItself", "TestVaryingSpeedSaysSo"}},
-	{Name: "route.IntoWind", Func: route.IntoWind, Class: reference.Formula, Args: []reference.Arg{angleArg("track", 14), angleArg("leeway", 6), angleArg("wind_from", 300), speedArg("wind", 8)},
-		Results: []reference.Result{degrees("heading")},
+	{Name: "route.IntoWind", Func: route.IntoWind, Class: reference.Formula, Args: []reference.Arg{routeAngleArg("track", 14), routeAngleArg("leeway", 6), routeAngleArg("wind_from", 300), routeSpeedArg("wind", 8)},
+		Results: []reference.Result{routeDegrees("heading")},
 		Eval: func(in reference.In) (reference.Out, error) {
-			return one(route.IntoWind(in.F("track"), in.F("leeway"), route.From(in.F("wind"), in.F("wind_from")))), nil
+			return routeOne(route.IntoWind(in.F("track"), in.F("leeway"), route.From(in.F("wind"), in.F("wind_from")))), nil
 		}},
-	{Name: "route.CrossOnOneHeading", Func: route.CrossOnOneHeading, Class: reference.Plan, Args: crossArgs, Results: crossResults, Eval: cross(route.CrossOnOneHeading),
+	{Name: "route.CrossOnOneHeading", Func: route.CrossOnOneHeading, Class: reference.Plan, Args: routeCrossArgs, Results: routeCrossResults, Eval: routeCross(route.CrossOnOneHeading),
 		Tests: []string{"TestOneHeadingByHand", "TestOneHeadingArrives", "TestOneHeadingIsNoSlower", "TestPlansRefuse"}},
-	{Name: "route.CrossOnOneTrack", Func: route.CrossOnOneTrack, Class: reference.Plan, Args: crossArgs, Results: crossResults, Eval: cross(route.CrossOnOneTrack),
+	{Name: "route.CrossOnOneTrack", Func: route.CrossOnOneTrack, Class: reference.Plan, Args: routeCrossArgs, Results: routeCrossResults, Eval: routeCross(route.CrossOnOneTrack),
 		Tests: []string{"TestOneHeadingByHand", "TestOneHeadingIsNoSlower", "TestPlansRefuse"}},
 	{Name: "route.TurnBack", Func: route.TurnBack, Class: reference.Formula, Args: []reference.Arg{
 		reference.Number("endurance", "s", reference.NonNegative, 10800), reference.Number("out", "m/s", reference.Positive, 2.2), reference.Number("home", "m/s", reference.Real, 0.6)},
-		Results: []reference.Result{{Name: "time", Unit: "s"}, metres("distance")}, Tests: []string{"TestWindShortensTheRadius"},
+		Results: []reference.Result{{Name: "time", Unit: "s"}, routeMetres("distance")}, Tests: []string{"TestWindShortensTheRadius"},
 		Regimes: []reference.Regime{
 			{Name: "a way back", In: func(in reference.In) bool { return in.F("home") > 0 }},
 			{Name: "no way back", In: func(in reference.In) bool { return !(in.F("home") > 0) }}}},
 	{Name: "route.EqualTime", Func: route.EqualTime, Class: reference.Formula, Args: []reference.Arg{
 		reference.Number("distance", "m", reference.NonNegative, 10000), reference.Number("on", "m/s", reference.Positive, 2.2), reference.Number("home", "m/s", reference.Real, 0.6)},
-		Results: []reference.Result{metres("point")}, Tests: []string{"TestWindShortensTheRadius"},
+		Results: []reference.Result{routeMetres("point")}, Tests: []string{"TestWindShortensTheRadius"},
 		Regimes: []reference.Regime{
 			{Name: "a way back", In: func(in reference.In) bool { return in.F("home") > 0 }},
 			{Name: "no way back", In: func(in reference.In) bool { return !(in.F("home") > 0) }}}},
 	{Name: "route.CommitPoint", Func: route.CommitPoint, Class: reference.Composed, Tests: []string{"TestCommitPointOfOneReach", "TestCommitPointAgainstSearch"},
-		Args: append([]reference.Arg{reference.Number("endurance", "s", reference.NonNegative, 9000)}, runArgs...), Results: []reference.Result{metres("along"), {Name: "time", Unit: "s"}},
+		Args: append([]reference.Arg{reference.Number("endurance", "s", reference.NonNegative, 9000)}, routeRunArgs...), Results: []reference.Result{routeMetres("along"), {Name: "time", Unit: "s"}},
 		Eval: func(in reference.In) (reference.Out, error) {
-			a, s, err := route.CommitPoint(in.F("endurance"), run(in))
+			a, s, err := route.CommitPoint(in.F("endurance"), routeRun(in))
 			if err != nil {
 				return nil, err
 			}
 			return reference.Out{"along": a, "time": s}, nil
 		}},
 	{Name: "route.EqualTimeAlong", Func: route.EqualTimeAlong, Class: reference.Composed, Tests: []string{"TestCommitPointOfOneReach", "TestEqualTimeAlongAgainstSearch"},
-		Args: runArgs, Results: []reference.Result{metres("point")},
+		Args: routeRunArgs, Results: []reference.Result{routeMetres("point")},
 		Eval: func(in reference.In) (reference.Out, error) {
-			x, err := route.EqualTimeAlong(run(in))
+			x, err := route.EqualTimeAlong(routeRun(in))
 			if err != nil {
 				return nil, err
 			}
-			return one(x), nil
+			return routeOne(x), nil
 		}},
 }
 
-// steered are the two checks of one heading to hold a track.
-func steered(id, in, source, locator, heading, made, unit string, tolHeading, tolMade float64, why string) []reference.Check {
+// routeSteered are the two checks of one heading to hold a track.
+func routeSteered(id, in, source, locator, heading, made, unit string, tolHeading, tolMade float64, why string) []reference.Check {
 	c := reference.Check{ID: id + "-heading", Subject: "route.HeadingFor", In: in, Result: "heading", Printed: heading, Basis: reference.Printed, Source: source, Locator: locator, Tol: tolHeading}
 	d := c
 	d.ID, d.Result, d.Printed, d.Unit, d.Tol = id+"-made", "made", made, unit, tolMade
@@ -175,8 +175,8 @@ func steered(id, in, source, locator, heading, made, unit string, tolHeading, to
 	return []reference.Check{c, d}
 }
 
-func needed(id, in, source, locator, heading, speed, unit string, tolHeading, tolSpeed float64, why string) []reference.Check {
-	cs := steered(id, in, source, locator, heading, speed, unit, tolHeading, tolSpeed, why)
+func routeNeeded(id, in, source, locator, heading, speed, unit string, tolHeading, tolSpeed float64, why string) []reference.Check {
+	cs := routeSteered(id, in, source, locator, heading, speed, unit, tolHeading, tolSpeed, why)
 	for i := range cs {
 		cs[i].Subject = "route.SpeedNeeded"
 	}
@@ -184,27 +184,27 @@ func needed(id, in, source, locator, heading, speed, unit string, tolHeading, to
 	return cs
 }
 
-const fives = "the workbook rounds every heading to 5 degrees and plots to 0.1 knot"
-const computer = "read off a flight computer"
-const plotted = "solved by plotting"
+const routeFives = "the workbook rounds every heading to 5 degrees and plots to 0.1 knot"
+const routeComputer = "read off a flight computer"
+const routePlotted = "solved by plotting"
 
-var triangleChecks = concat(
-	steered("kakopa-075", "track=75, speed=10 kn, set=30, drift=2.5 kn", "Kakopa", "first problem", "85", "11.6", "kn", 0, 0, ""),
-	steered("chartwork-1", "track=90, speed=5 kn, set=210, drift=2 kn", "ChartWorkbook", "problem 1", "70", "3.7", "kn", 2.5, 0.1, fives),
-	steered("chartwork-2", "track=45, speed=6.55 kn, set=135, drift=2 kn", "ChartWorkbook", "problem 2", "25", "6.2", "kn", 2.5, 0.1, fives),
-	steered("chartwork-3", "track=235, speed=6.2 kn, set=315, drift=3.5 kn", "ChartWorkbook", "problem 3", "200", "5.8", "kn", 2.5, 0.1, fives),
-	steered("chartwork-4", "track=265, speed=5.2 kn, set=70, drift=2.3 kn", "ChartWorkbook", "problem 4", "260", "3.0", "kn", 2.5, 0.1, fives),
-	steered("chartwork-5", "track=150, speed=5.3 kn, set=50, drift=3.5 kn", "ChartWorkbook", "problem 5", "190", "3.4", "kn", 2.5, 0.1, fives),
-	steered("chartwork-6", "track=20, speed=5.9 kn, set=90, drift=1.9 kn", "ChartWorkbook", "problem 6", "0", "6.2", "kn", 2.5, 0.1, fives)[1:],
-	steered("driftcorr-000", "track=0, speed=160 kn, set=130, drift=45 kn", "Driftcorr", "driftcorr, example", "347.56", "127.32", "kn", 0, 0, ""),
-	steered("atpl-180", "track=180, speed=180 kn, set=280, drift=18 kn", "ATPL2020", "general navigation, question 3", "174", "176", "kn", 0, 0, ""),
-	steered("atpl-235", "track=235, speed=105 kn, set=180, drift=20 kn", "ATPL2020", "flight planning, question 17, return", "243", "116", "kn", 1.1, 1, computer),
-	steered("atpl-088", "track=88, speed=330 kn, set=160, drift=60 kn", "ATPL2020", "performance, question 6, outbound", "78", "345", "kn", 0, 1.5, computer),
-	steered("atpl-268", "track=268, speed=330 kn, set=160, drift=60 kn", "ATPL2020", "performance, question 6, return", "279", "310", "kn", 1.1, 4, computer),
-	needed("bowditch-265", "track=265, made=15 kn, set=185, drift=3 kn", "Bowditch2002", "chapter 7, third current-sailing example, as quoted", "276", "14.8", "kn", 1, 0, plotted),
-	needed("tm1900-2", "track=351, made=232 mph, set=213, drift=47 mph", "TM1-900", "vectors, exercises h, no. 2", "358", "269", "mph", 1, 1, plotted),
-	needed("tm1900-6", "track=271, made=215 mph, set=136, drift=48 mph", "TM1-900", "vectors, exercises h, no. 6", "279", "252", "mph", 1, 1, plotted),
-	needed("sailnet-270", "track=270, made=10 kn, set=0, drift=3 kn", "SailNet", "post on course to steer at a given speed", "253", "10.5", "kn", 0, 0.1, "rounded up in the post; 10.44"),
+var routeTriangleChecks = routeConcat(
+	routeSteered("kakopa-075", "track=75, speed=10 kn, set=30, drift=2.5 kn", "Kakopa", "first problem", "85", "11.6", "kn", 0, 0, ""),
+	routeSteered("chartwork-1", "track=90, speed=5 kn, set=210, drift=2 kn", "ChartWorkbook", "problem 1", "70", "3.7", "kn", 2.5, 0.1, routeFives),
+	routeSteered("chartwork-2", "track=45, speed=6.55 kn, set=135, drift=2 kn", "ChartWorkbook", "problem 2", "25", "6.2", "kn", 2.5, 0.1, routeFives),
+	routeSteered("chartwork-3", "track=235, speed=6.2 kn, set=315, drift=3.5 kn", "ChartWorkbook", "problem 3", "200", "5.8", "kn", 2.5, 0.1, routeFives),
+	routeSteered("chartwork-4", "track=265, speed=5.2 kn, set=70, drift=2.3 kn", "ChartWorkbook", "problem 4", "260", "3.0", "kn", 2.5, 0.1, routeFives),
+	routeSteered("chartwork-5", "track=150, speed=5.3 kn, set=50, drift=3.5 kn", "ChartWorkbook", "problem 5", "190", "3.4", "kn", 2.5, 0.1, routeFives),
+	routeSteered("chartwork-6", "track=20, speed=5.9 kn, set=90, drift=1.9 kn", "ChartWorkbook", "problem 6", "0", "6.2", "kn", 2.5, 0.1, routeFives)[1:],
+	routeSteered("driftcorr-000", "track=0, speed=160 kn, set=130, drift=45 kn", "Driftcorr", "driftcorr, example", "347.56", "127.32", "kn", 0, 0, ""),
+	routeSteered("atpl-180", "track=180, speed=180 kn, set=280, drift=18 kn", "ATPL2020", "general navigation, question 3", "174", "176", "kn", 0, 0, ""),
+	routeSteered("atpl-235", "track=235, speed=105 kn, set=180, drift=20 kn", "ATPL2020", "flight planning, question 17, return", "243", "116", "kn", 1.1, 1, routeComputer),
+	routeSteered("atpl-088", "track=88, speed=330 kn, set=160, drift=60 kn", "ATPL2020", "performance, question 6, outbound", "78", "345", "kn", 0, 1.5, routeComputer),
+	routeSteered("atpl-268", "track=268, speed=330 kn, set=160, drift=60 kn", "ATPL2020", "performance, question 6, return", "279", "310", "kn", 1.1, 4, routeComputer),
+	routeNeeded("bowditch-265", "track=265, made=15 kn, set=185, drift=3 kn", "Bowditch2002", "chapter 7, third current-sailing example, as quoted", "276", "14.8", "kn", 1, 0, routePlotted),
+	routeNeeded("tm1900-2", "track=351, made=232 mph, set=213, drift=47 mph", "TM1-900", "vectors, exercises h, no. 2", "358", "269", "mph", 1, 1, routePlotted),
+	routeNeeded("tm1900-6", "track=271, made=215 mph, set=136, drift=48 mph", "TM1-900", "vectors, exercises h, no. 6", "279", "252", "mph", 1, 1, routePlotted),
+	routeNeeded("sailnet-270", "track=270, made=10 kn, set=0, drift=3 kn", "SailNet", "post on course to steer at a given speed", "253", "10.5", "kn", 0, 0.1, "rounded up in the post; 10.44"),
 	[]reference.Check{
 		{ID: "driftcorr-000-correction", Subject: "route.HeadingFor", In: "track=0, speed=160 kn, set=130, drift=45 kn", Result: "correction", Printed: "-12.442", Basis: reference.Printed, Source: "Driftcorr", Locator: "driftcorr, example"},
 		{ID: "driftvel-from", Subject: "route.CurrentFrom", In: "heading=10, speed=160 kn, track=0, made=155 kn", Result: "from", Printed: "84.717", Basis: reference.Printed, Source: "Driftcorr", Locator: "driftvel, example"},
