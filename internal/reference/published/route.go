@@ -34,7 +34,7 @@ var routeSources = []reference.Source{
 	{Key: "TM1-900", Citation: "War Department (1940s), Mathematics for Air Crew Trainees, technical manual", ID: "TM 1-900"},
 	{Key: "SailNet", Citation: "Forum worked example, course to steer at a given speed, ten miles west across a stream", ID: ""},
 	{Key: "Algebra372569", Citation: "Worked vector answer, heading east at 160 knots in a wind from 240 at 24", ID: ""},
-	{Key: "NASM-CourseDrift", Citation: "Instruction booklet for a graphic course-and-drift computer (US, 1920s-30s), National Air and Space Museum archives", ID: "NASM.XXXX.0136"},
+	{Key: "NASM-CourseDrift", Citation: "Instruction booklet for a graphic course-and-drift computer (US, 1920s-30s), National Air and Space Museum archives", ID: ""},
 	{Key: "SetDrift", Citation: "Private course notes on set and drift", ID: ""},
 	{Key: "FerryForum", Citation: "Paddling forum, worked example of a ferry angle", ID: ""},
 	{Key: "Everitt", Citation: "D. Everitt, Nav in a nutshell, Practical Boat Owner", ID: ""},
