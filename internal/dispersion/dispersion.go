@@ -151,7 +151,18 @@ func SolveRatioSlice(x, n, y []float64) {
 		panic("dispersion: slices of different lengths")
 	}
 	for j, v := range y {
-		x[j], n[j] = SolveRatio(v)
+		b := math.Float64bits(v)
+		i := b>>shift - first
+		if i >= rows {
+			x[j], n[j] = beyondRatio(v)
+			continue
+		}
+		r := &table[i]
+		t := v - midpoint(b)
+		tt := t * t
+		rest := r[1] + t*((r[2]+t*r[3])+tt*((r[4]+t*r[5])+tt*(r[6]+t*r[7])))
+		root := r[0] + rest
+		x[j], n[j] = root, 0.5+((r[0]-v)+rest)*(root+v)/(2*v)
 	}
 }
 
