@@ -72,29 +72,41 @@ func (v Wave) LimitOfSea() float64 {
 	return 0.07 * v.Length * v.tanhKh()
 }
 
-// weggel returns the coefficients a and b of Weggel's law for a slope.
-func weggel(slope float64) (a, b float64) {
-	if !(slope >= 0 && finite(slope)) {
-		return math.NaN(), math.NaN()
-	}
-	return 43.8 * -math.Expm1(-19*slope), 1.56 / (1 + math.Exp(-19.5*slope))
+// A WeggelLaw is the two constants of Weggel's law of breaking, H/h = b - a H/gT², for a bottom of the slope m:
+//
+//	a = A (1 - e^-19m),  b = B/(1 + e^-19.5m)
+type WeggelLaw struct {
+	A float64
+	B float64
 }
 
-// WeggelIndex returns the height over the depth at which a wave of the breaker height in metres and the period in seconds
-// breaks on a bottom of the slope (rise over run): b - a H/gT², with
-//
-//	a = 43.8 (1 - e^-19m),  b = 1.56/(1 + e^-19.5m)
-//
-// 0.78 on a flat bottom. It was fitted to slopes up to 1:10. Where a is printed as 1.36 the height is in feet.
+// The constants as they are printed. They agree to 0.3 % of the breaker height.
+var (
+	WeggelCEM  = WeggelLaw{43.8, 1.56}    // Coastal Engineering Manual; what WeggelIndex and WeggelHeight take
+	WeggelSPM  = WeggelLaw{43.75, 1.56}   // Shore Protection Manual, as remembered
+	WeggelACES = WeggelLaw{43.75, 1.5625} // Automated Coastal Engineering System: 1.36 g in feet, and 1/0.64
+)
+
+// coefficients returns a and b for a slope.
+func (l WeggelLaw) coefficients(slope float64) (a, b float64) {
+	if !(slope >= 0 && finite(slope) && finite(l.A) && finite(l.B)) {
+		return math.NaN(), math.NaN()
+	}
+	return l.A * -math.Expm1(-19*slope), l.B / (1 + math.Exp(-19.5*slope))
+}
+
+// Index returns the height over the depth at which a wave of the breaker height in metres and the period in seconds breaks on
+// a bottom of the slope (rise over run): b - a H/gT². On a flat bottom it is half of B, 0.78. The law was fitted to slopes up
+// to 1:10.
 //
 // Special cases are:
 //
-//	WeggelIndex is NaN if the height or slope is negative, infinite or NaN, the period is zero, negative, infinite or NaN, or
-//	the law gives nothing above zero
+//	Index is NaN if the height or slope is negative, infinite or NaN, the period is zero, negative, infinite or NaN, or the law
+//	gives nothing above zero
 //
 // Source: [CEM-II-4] Eq. II-4-5 to II-4-7, after Weggel 1972; [DeanDalrymple1991] Eq. 4.122b.
-func (w Water) WeggelIndex(breaker, period, slope float64) float64 {
-	a, b := weggel(slope)
+func (l WeggelLaw) Index(w Water, breaker, period, slope float64) float64 {
+	a, b := l.coefficients(slope)
 	if !(positive(period)) {
 		return math.NaN()
 	}
@@ -105,20 +117,38 @@ func (w Water) WeggelIndex(breaker, period, slope float64) float64 {
 	return i
 }
 
-// WeggelHeight returns the height in metres at which a wave of the period in seconds breaks over the depth in metres on a
-// bottom of the slope (rise over run): Weggel's law solved for the height, bh/(1 + ah/gT²).
+// Height returns the height in metres at which a wave of the period in seconds breaks over the depth in metres on a bottom of
+// the slope (rise over run): the law solved for the height, bh/(1 + ah/gT²).
 //
 // Special cases are:
 //
-//	WeggelHeight is NaN if the depth or slope is negative, infinite or NaN, or the period is zero, negative, infinite or NaN
+//	Height is NaN if the depth or slope is negative, infinite or NaN, or the period is zero, negative, infinite or NaN
 //
 // Source: [CEM-II-4] Eq. II-4-5 to II-4-7.
-func (w Water) WeggelHeight(depth, period, slope float64) float64 {
-	a, b := weggel(slope)
+func (l WeggelLaw) Height(w Water, depth, period, slope float64) float64 {
+	a, b := l.coefficients(slope)
 	if !(depth >= 0 && finite(depth) && positive(period)) {
 		return math.NaN()
 	}
 	return b * depth / (1 + a*depth/(w.g()*period*period))
+}
+
+// WeggelIndex returns the height over the depth at breaking by the law of the Coastal Engineering Manual: see WeggelLaw.Index.
+//
+// Special cases are those of WeggelLaw.Index.
+//
+// Source: [CEM-II-4] Eq. II-4-5 to II-4-7.
+func (w Water) WeggelIndex(breaker, period, slope float64) float64 {
+	return WeggelLaw{43.8, 1.56}.Index(w, breaker, period, slope)
+}
+
+// WeggelHeight returns the height in metres at breaking by the law of the Coastal Engineering Manual: see WeggelLaw.Height.
+//
+// Special cases are those of WeggelLaw.Height.
+//
+// Source: [CEM-II-4] Eq. II-4-5 to II-4-7.
+func (w Water) WeggelHeight(depth, period, slope float64) float64 {
+	return WeggelLaw{43.8, 1.56}.Height(w, depth, period, slope)
 }
 
 // A GodaLaw is the constants of Goda's law of breaking, H/L0 = A (1 - exp(-1.5π h/L0 (1 + K m^4/3))).

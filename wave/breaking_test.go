@@ -73,6 +73,9 @@ func TestPropertyWeggel(t *testing.T) {
 		if i := wave.WeggelIndex(h, period, slope); !math.IsNaN(i) {
 			rel(t, "height over depth", h/depth, i, 1e-12)
 		}
+		near(t, "the manual's law", wave.WeggelCEM.Height(wave.Water{}, depth, period, slope), h, 0)
+		rel(t, "other constants", wave.WeggelSPM.Height(wave.Water{}, depth, period, slope), h, 0.003)
+		rel(t, "other constants", wave.WeggelACES.Height(wave.Water{}, depth, period, slope), h, 0.003)
 	})
 }
 
@@ -148,6 +151,8 @@ func TestBreakingBadInput(t *testing.T) {
 		}
 	}
 	nan(t, "depth", wave.MicheHeight(50, 0))
+	nan(t, "law", wave.WeggelLaw{nothing, 1.56}.Index(w, 1, 8, 0.1))
+	nan(t, "law", wave.WeggelLaw{43.8, inf}.Height(w, 1, 8, 0.1))
 	nan(t, "law", wave.GodaLaw{nothing, 11}.Height(3, 8, 0.1))
 	nan(t, "Weggel far outside its slopes", wave.WeggelIndex(20, 2, 0.5))
 }

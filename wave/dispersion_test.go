@@ -297,3 +297,39 @@ func TestPackageFunctionsAreTheDefaultWater(t *testing.T) {
 		}
 	}
 }
+
+// The same for the functions of other shapes: each against its method, at one place.
+func TestPackageFunctionsOfOtherShapes(t *testing.T) {
+	w := wave.Water{Gravity: 9.80665, Density: 1025}
+	w1, w2 := wave.SwellWindow(1e6, 1e5, 1e4, 9)
+	v1, v2 := w.SwellWindow(1e6, 1e5, 1e4, 9)
+	for name, c := range map[string][2]float64{
+		"StoppingCurrent":  {wave.StoppingCurrent(7, 9), w.StoppingCurrent(7, 9)},
+		"OnCurrent":        {wave.OnCurrent(7, 9, -1).HeightRatio, w.OnCurrent(7, 9, -1).HeightRatio},
+		"CrossStream":      {wave.CrossStream(7, 9, 1, 20).Length, w.CrossStream(7, 9, 1, 20).Length},
+		"SteepSpeed":       {wave.SteepSpeed(7, 9, 1), w.SteepSpeed(7, 9, 1)},
+		"Energy":           {wave.Energy(2), w.Energy(2)},
+		"EnergyOfSea":      {wave.EnergyOfSea(2), w.EnergyOfSea(2)},
+		"DeepFluxOfSea":    {wave.DeepFluxOfSea(2, 8), w.DeepFluxOfSea(2, 8)},
+		"Shoal":            {wave.Shoal(1, 7, 20, 5), w.Shoal(1, 7, 20, 5)},
+		"Refract":          {wave.Refract(20, 7, 20, 5), w.Refract(20, 7, 20, 5)},
+		"Transform":        {wave.Transform(1, 20, 7, 20, 5).Height, w.Transform(1, 20, 7, 20, 5).Height},
+		"WeggelIndex":      {wave.WeggelIndex(2, 9, 0.02), w.WeggelIndex(2, 9, 0.02)},
+		"WeggelHeight":     {wave.WeggelHeight(2, 9, 0.02), w.WeggelHeight(2, 9, 0.02)},
+		"KomarGaughan":     {wave.KomarGaughan(2, 9), w.KomarGaughan(2, 9)},
+		"Break":            {wave.Break(2, 9, 0.02).Depth, w.Break(2, 9, 0.02).Depth},
+		"SurfSimilarity":   {wave.SurfSimilarity(0.02, 2, 9), w.SurfSimilarity(0.02, 2, 9)},
+		"Sets":             {wave.Sets(1, 10, 1, 9, 20).Speed, w.Sets(1, 10, 1, 9, 20).Speed},
+		"SwellTime":        {wave.SwellTime(1e6, 9), w.SwellTime(1e6, 9)},
+		"SwellPeriod":      {wave.SwellPeriod(1e6, 1e5), w.SwellPeriod(1e6, 1e5)},
+		"OriginOfArrivals": {wave.OriginOfArrivals(12, 9, 1e5).Distance, w.OriginOfArrivals(12, 9, 1e5).Distance},
+		"OriginOfRidge":    {wave.OriginOfRidge(0.1, 1e-7).Distance, w.OriginOfRidge(0.1, 1e-7).Distance},
+		"RidgeSlope":       {wave.RidgeSlope(1e6), w.RidgeSlope(1e6)},
+		"SwellWindow":      {w1 + w2, v1 + v2},
+	} {
+		near(t, name, c[0], c[1], 0)
+		if math.IsNaN(c[0]) {
+			t.Errorf("%s is NaN", name)
+		}
+	}
+}

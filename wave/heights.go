@@ -147,13 +147,14 @@ func (l HeightLaw) LargestQuantile(p, n, hs float64) float64 {
 
 // LargestMean returns the expected height in metres of the largest of n waves, in a sea of the significant height in metres:
 // 1.60 Hs for 100 waves, 1.93 Hs for 1000 by Rayleigh. It is computed as an integral, and is good to 1e-9; the asymptotic
-// form (√(ln n) + 0.2886/√(ln n)) Hs/√2 is 0.8 % more for 100 waves. The waves are taken to be independent.
+// form (√(ln n) + 0.2886/√(ln n)) Hs/√2 is 0.8 % more for 100 waves. The waves are taken to be independent. Measured seas
+// have lower waves than Rayleigh's, by 9.5 % on average.
 //
 // Special cases are:
 //
 //	LargestMean(n, hs) = NaN if n is less than 1, infinite or NaN, or hs is negative, infinite or NaN
 //
-// Source: [LonguetHiggins1952].
+// Source: [LonguetHiggins1952]; [CasasPratHolthuijsen2010] for the bias.
 func (l HeightLaw) LargestMean(n, hs float64) float64 {
 	h := significant(hs)
 	if !(n >= 1 && finite(n) && l.ok()) || math.IsNaN(h) {

@@ -83,7 +83,7 @@ var (
 //	Coefficient(+Inf) = 1
 //	Coefficient(xi) = NaN if xi is negative or NaN, or a constant is zero, negative, infinite or NaN
 //
-// Source: [ZanuttighVanDerMeer2006] Eq. 8.
+// Source: [ZanuttighVanDerMeer2006].
 func (l TanhReflection) Coefficient(xi float64) float64 {
 	if !(xi >= 0 && positive(l.A) && positive(l.B)) {
 		return math.NaN()
@@ -100,7 +100,7 @@ type Shore struct {
 // Shores returns the kinds of shore and the ranges of reflection coefficients that are usual for them, with no more known
 // than the kind.
 //
-// Source: [Goda2010book] Table 3.6.
+// Source: after [Goda2010Book], the table of usual reflection coefficients, as it is commonly quoted.
 func Shores() []Shore {
 	return []Shore{
 		{"vertical wall, crown above the water", 0.7, 1.0},
@@ -126,7 +126,7 @@ func Shores() []Shore {
 //	ReflectedHeight is NaN if the height or distance is negative, infinite or NaN, the coefficient is not between 0 and 1, or
 //	the angle is not between -90 and 90
 //
-// Source: [DeanDalrymple1991] Eq. 4.68 to 4.72; [CEM-II-3] for oblique waves.
+// Source: [DeanDalrymple1991] Eq. 4.68 to 4.72.
 func (v Wave) ReflectedHeight(height, coefficient, distance, angleIn float64) float64 {
 	a := amplitude(height)
 	if !(coefficient >= 0 && coefficient <= 1 && distance >= 0 && finite(distance) && math.Abs(angleIn) < 90) {
@@ -177,7 +177,7 @@ func ReflectionOfEnvelope(most, least float64) float64 {
 //
 //	ReflectedSea is NaN if the height is negative, infinite or NaN, or the coefficient is not between 0 and 1
 //
-// Source: [Goda2010book] sec. 3.7.
+// Source: [Goda2010Book] sec. 3.7.
 func ReflectedSea(hs, coefficient float64) float64 {
 	h := 2 * amplitude(hs)
 	if !(coefficient >= 0 && coefficient <= 1) {

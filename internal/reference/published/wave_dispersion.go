@@ -1,6 +1,8 @@
 package published
 
 import (
+	"math"
+
 	"followingsea.example/internal/reference"
 	"followingsea.example/wave"
 )
@@ -29,12 +31,14 @@ var waveDispersionSubjects = []reference.Subject{
 	{Name: "wave.Water.Solve", Func: wave.Water.Solve, Class: reference.Formula,
 		Args: []reference.Arg{reference.Number("period", "s", reference.Positive, 8), waveDepth, waveGravity},
 		Results: []reference.Result{{Name: "length", Unit: "m"}, {Name: "k", Unit: "1/m"}, {Name: "c", Unit: "m/s"},
-			{Name: "cg", Unit: "m/s"}, {Name: "n", Unit: "1"}, {Name: "kh", Unit: "1"}, {Name: "omega", Unit: "rad/s", Without: nil}},
+			{Name: "cg", Unit: "m/s"}, {Name: "n", Unit: "1"}, {Name: "kh", Unit: "1"}, {Name: "omega", Unit: "rad/s"},
+			{Name: "tanh", Unit: "1"}, {Name: "d/L", Unit: "1"}, {Name: "d/L0", Unit: "1"}},
 		Regimes: dispersionRegimes,
 		Eval: func(in reference.In) (reference.Out, error) {
 			w := water(in).Solve(in.F("period"), in.F("depth"))
 			return reference.Out{"length": w.Length, "k": w.Wavenumber, "c": w.PhaseSpeed, "cg": w.GroupSpeed, "n": w.SpeedRatio,
-				"kh": w.Wavenumber * w.Depth, "omega": w.AngularFrequency}, nil
+				"kh": w.Wavenumber * w.Depth, "omega": w.AngularFrequency, "tanh": math.Tanh(w.Wavenumber * w.Depth), "d/L": w.RelativeDepth(),
+				"d/L0": w.RelativeDepth() * w.Length / water(in).Length(w.Period, math.Inf(1))}, nil
 		},
 		Tests: []string{"TestPropertyDispersionRelation", "TestContinuityAcrossBranches"}},
 	{Name: "wave.Wavenumber", Func: wave.Wavenumber, Class: reference.Composed, Args: []reference.Arg{wavePeriod, waveDepth},
