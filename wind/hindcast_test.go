@@ -191,7 +191,7 @@ func TestPropertySplittingAStep(t *testing.T) {
 			many.Steady(mustBlow(u, 120), hours*3600/float64(n))
 		}
 		got := many.State()
-		if !alike(got.Sea.Hs, one.Sea.Hs, 1e-8) || !alike(got.Sea.Tp, one.Sea.Tp, 1e-8) || got.Old.Hs != 0 {
+		if !alike(got.Sea.Hs, one.Sea.Hs, 1e-7) || !alike(got.Sea.Tp, one.Sea.Tp, 1e-6) || got.Old.Hs != 0 {
 			t.Fatalf("%v: %+v in one, %+v in %d", law, one.Sea, got.Sea, n)
 		}
 		if law == wind.CEM || law == wind.GroenDorrestein {
@@ -495,7 +495,7 @@ func TestPropertyHindcastTurnsWithTheCompass(t *testing.T) {
 }
 
 // A wind sea is never above what its wind, fetch and depth hold, however it got there, and a
-// stronger history never gives a lower sea.
+// stronger history never gives a lower one.
 func TestPropertyHindcastStaysBelowTheLaw(t *testing.T) {
 	t.Parallel()
 	rapid.Check(t, func(t *rapid.T) {
@@ -515,8 +515,8 @@ func TestPropertyHindcastStaysBelowTheLaw(t *testing.T) {
 			}
 			w.Speed *= gain
 			b.Steady(w, hours*3600)
-			if !(b.State().Hs() >= s.Hs()*0.97) {
-				t.Fatalf("%v times the wind: %v m, with it %v m", gain, b.State().Hs(), s.Hs())
+			if !(b.State().Sea.Hs >= s.Sea.Hs*0.98) { // old sea apart: a longer one runs past sooner
+				t.Fatalf("%v times the wind: %v m, with it %v m", gain, b.State().Sea.Hs, s.Sea.Hs)
 			}
 		}
 	})
