@@ -37,8 +37,8 @@ func (p *Prepared) Sea(sea Sea) (Ride, error) {
 // that the current blocks.
 func (p *Prepared) load(bs *bins, sea *Sea) (blocked float64) {
 	bs.n = 0
-	blocked = p.fill(bs, sea.WindSea, sea, sea.gravity())
-	return math.Max(blocked, p.fill(bs, sea.Swell, sea, sea.gravity()))
+	blocked = p.fill(bs, sea.WindSea, false, sea, sea.gravity())
+	return math.Max(blocked, p.fill(bs, sea.Swell, true, sea, sea.gravity()))
 }
 
 // mean is the balance in the sea of the bins.
@@ -131,8 +131,8 @@ func (p *Prepared) longest(r *Ride, sea *Sea, u, g float64) {
 	r.LongestPeriod, r.LongestCelerity = lo, w.c
 
 	var m [3]float64
-	p.above(&m, &sea.WindSea, 1/lo)
-	p.above(&m, &sea.Swell, 1/lo)
+	p.above(&m, &sea.WindSea, false, 1/lo)
+	p.above(&m, &sea.Swell, true, 1/lo)
 	total := (sea.WindSea.Hs*sea.WindSea.Hs + sea.Swell.Hs*sea.Swell.Hs) / 16
 	if !(m[0] > 0 && total > 0) {
 		return
@@ -221,7 +221,7 @@ func (s *Sea) leading() *System {
 
 // above adds the moments of a system above a frequency, in m² Hzⁿ, if it runs
 // with the board.
-func (p *Prepared) above(m *[3]float64, y *System, low float64) {
+func (p *Prepared) above(m *[3]float64, y *System, swell bool, low float64) {
 	if y.Hs == 0 || math.Cos(y.Off*(math.Pi/180)) < rideCos {
 		return
 	}
@@ -230,11 +230,16 @@ func (p *Prepared) above(m *[3]float64, y *System, low float64) {
 		gamma = 3.3
 	}
 	lo := math.Max(0.5, low*y.Tp)
-	const hi, n = 20.0, 64
+	const n = 64
+	hi := 20.0
+	scale := p.factor.at(gamma) * 5.0 / 16 * y.Hs * y.Hs
+	if swell {
+		hi = swellCut
+		scale /= p.kept.at(gamma)
+	}
 	if lo >= hi {
 		return
 	}
-	scale := p.jonswapFactor(gamma) * 5.0 / 16 * y.Hs * y.Hs
 	h := math.Log(hi/lo) / n
 	ratio := math.Exp(h / 2)
 	x := lo

@@ -93,9 +93,9 @@ func (p *Prepared) Hazards(sea Sea, limits Limits) ([6]Hazard, error) {
 	// Waves of one to PearlingReach boards: what is above the frequency of the
 	// longer less what is above that of the shorter.
 	var long, short [3]float64
-	for _, y := range [...]*System{&sea.WindSea, &sea.Swell} {
-		p.above(&long, y, frequencyOfLength(limits.PearlingReach*length, sea.Depth, g))
-		p.above(&short, y, frequencyOfLength(length, sea.Depth, g))
+	for i, y := range [...]*System{&sea.WindSea, &sea.Swell} {
+		p.above(&long, y, i == 1, frequencyOfLength(limits.PearlingReach*length, sea.Depth, g))
+		p.above(&short, y, i == 1, frequencyOfLength(length, sea.Depth, g))
 	}
 	speed := math.Max(ride.RidingSpeed, ride.Speed)
 	if m0 := long[0] - short[0]; m0 > 0 && limits.PearlingReach > 1 {

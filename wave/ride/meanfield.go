@@ -117,7 +117,7 @@ func (s *surge) settle(bs *bins, sigmaF, u, g, start, wide, tol float64) field {
 
 // fill adds the bins of a system; it returns the energy that the current
 // blocks, as a part of that of the system.
-func (p *Prepared) fill(bs *bins, y System, sea *Sea, g float64) (blocked float64) {
+func (p *Prepared) fill(bs *bins, y System, swell bool, sea *Sea, g float64) (blocked float64) {
 	if y.Hs == 0 {
 		return 0
 	}
@@ -134,12 +134,16 @@ func (p *Prepared) fill(bs *bins, y System, sea *Sea, g float64) (blocked float6
 	lo := 0.55 / y.Tp
 	length := 2 * p.surge.halfLength
 	hi := math.Min(8/y.Tp, 1.06*math.Sqrt(g/(2*math.Pi*length*cos))+math.Max(0, sea.Current)/length)
+	scale := p.factor.at(gamma) * 5.0 / 16 * y.Hs * y.Hs
+	if swell {
+		hi = math.Min(hi, swellCut/y.Tp)
+		scale /= p.kept.at(gamma)
+	}
 	if hi <= lo {
 		return 0
 	}
 	step := math.Pow(hi/lo, 1.0/binsPerSystem)
 	f := lo * math.Sqrt(step)
-	scale := p.jonswapFactor(gamma) * 5.0 / 16 * y.Hs * y.Hs
 	for range binsPerSystem {
 		x := f * y.Tp
 		e := scale * jonswapShape(x, gamma) * x * (math.Sqrt(step) - 1/math.Sqrt(step))
@@ -163,6 +167,10 @@ const (
 	rideCos = 0.5
 	pushCos = 0.01
 )
+
+// swellCut is the frequency, in peaks, above which a swell has nothing: what was
+// short in it died out on the way. The rest is scaled up to its height.
+const swellCut = 1.8
 
 // jonswapShape is x⁻⁵ exp(−5/4 x⁻⁴) γ^r, the shape that JONSWAPFactor scales.
 func jonswapShape(x, gamma float64) float64 {

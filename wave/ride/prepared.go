@@ -21,7 +21,8 @@ type Prepared struct {
 	surge    surge
 	variants [5]surge // each parameter moved by its spread, for Ride.Spread
 	caught   [len(tableWind)][len(tableKappa)][len(tableAhead)]float64
-	factor   [37]float64 // A(γ) at 1, 1.25 ... 10
+	factor   gammas // A(γ)
+	kept     gammas // part of the energy below swellCut
 }
 
 // The nodes of the catch table: wind at 10 m, kc²/g along the heading, and the
@@ -78,9 +79,17 @@ func (p Paddler) Prepare() (*Prepared, error) {
 func prepareBare(r Paddler) *Prepared {
 	pr := &Prepared{paddler: r, surge: *compile(r)}
 	for i := range pr.factor {
-		pr.factor[i] = spectrum.JONSWAPFactor(1 + 0.25*float64(i))
+		gamma := 1 + 0.25*float64(i)
+		pr.factor[i] = spectrum.JONSWAPFactor(gamma)
+		pr.kept[i] = swellKept(gamma)
 	}
 	return pr
+}
+
+// swellKept is the part of the energy of the shape below swellCut.
+func swellKept(gamma float64) float64 {
+	s := spectrum.JONSWAP{Hs: 4, Tp: 1, Gamma: gamma} // of energy one
+	return s.MomentWithin(0, 0, swellCut)
 }
 
 // lift is the push that would bring a board from start to wave speed if
@@ -136,12 +145,14 @@ func (p *Prepared) catching(s *surge, w train, wind seat, u, vs, g float64) floa
 	return hold + y*lift(w, s, vs)
 }
 
-// jonswapFactor is spectrum.JONSWAPFactor by cubic interpolation.
-func (p *Prepared) jonswapFactor(gamma float64) float64 {
+// gammas is a function of the peak enhancement, at 1, 1.25 ... 10.
+type gammas [37]float64
+
+// at interpolates with a cubic.
+func (v *gammas) at(gamma float64) float64 {
 	x := (gamma - 1) * 4
-	i := int(x)
-	i = max(1, min(i, len(p.factor)-3))
+	i := max(1, min(int(x), len(v)-3))
 	t := x - float64(i)
-	a, b, c, d := p.factor[i-1], p.factor[i], p.factor[i+1], p.factor[i+2]
+	a, b, c, d := v[i-1], v[i], v[i+1], v[i+2]
 	return -a*t*(t-1)*(t-2)/6 + b*(t+1)*(t-1)*(t-2)/2 - c*(t+1)*t*(t-2)/2 + d*(t+1)*t*(t-1)/6
 }

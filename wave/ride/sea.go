@@ -16,8 +16,8 @@ type System struct {
 
 // Sea is what a board runs through. Zero systems are no waves.
 type Sea struct {
-	WindSea System
-	Swell   System
+	WindSea System  // waves with the short ones on them: a tail of high frequencies
+	Swell   System  // waves come from afar: nothing above 1.8 of the peak frequency
 	Wind    float64 // m/s at 10 m height along the course, positive from astern
 	Current float64 // m/s along the course, positive with the board
 	Depth   float64 // m; math.Inf(1) for deep water
@@ -78,7 +78,7 @@ type Ride struct {
 	DominantShare   float64 // part of the waves of the peak period that have it
 	WaveShare       float64 // part of the waves of the rideable band that a sprint under way catches
 	RidingShare     float64 // part of the time faster than a sprint on flat water in this wind
-	CatchesPerHour  float64 // times an hour the board rises through that speed
+	CatchesPerHour  float64 // times an hour the board rises through that speed; within a factor of two
 	Life            float64 // s, mean time above it
 	RidingSpeed     float64 // m/s, mean speed meanwhile
 	SpeedWander     float64 // m/s, standard deviation of the speed of the board from moment to moment

@@ -85,8 +85,8 @@ func (p Paddler) Simulate(sea Sea, run Run) (Trace, error) {
 	g := sea.gravity()
 	u := s.share * sea.Wind
 	rng := rand.New(rand.NewPCG(run.Seed, 0x9e3779b97f4a7c15))
-	waves := s.draw(nil, sea.WindSea, &sea, run.Components, g, rng)
-	waves = s.draw(waves, sea.Swell, &sea, run.Components, g, rng)
+	waves := s.draw(nil, sea.WindSea, false, &sea, run.Components, g, rng)
+	waves = s.draw(waves, sea.Swell, true, &sea, run.Components, g, rng)
 	push := func(t, x float64) float64 {
 		sum := 0.0
 		for i := range waves {
@@ -161,7 +161,7 @@ type component struct{ k, omega, phase, force float64 }
 // draw appends the waves of a system that push the board: one in each of n
 // equal bands of frequency, at a random place in it so that the record does
 // not repeat.
-func (s *surge) draw(to []component, y System, sea *Sea, n int, g float64, rng *rand.Rand) []component {
+func (s *surge) draw(to []component, y System, swell bool, sea *Sea, n int, g float64, rng *rand.Rand) []component {
 	cos := math.Cos(y.Off * (math.Pi / 180))
 	if y.Hs == 0 || cos < pushCos {
 		return to
@@ -173,13 +173,18 @@ func (s *surge) draw(to []component, y System, sea *Sea, n int, g float64, rng *
 	length := 2 * s.halfLength
 	lo := 0.5 / y.Tp
 	hi := math.Min(8/y.Tp, math.Sqrt(g/(2*math.Pi*length*cos))+math.Max(0, sea.Current)/length)
+	scale := 1.0
+	if swell {
+		hi = math.Min(hi, swellCut/y.Tp)
+		scale = 1 / swellKept(shape.Gamma)
+	}
 	df := (hi - lo) / float64(n)
 	if !(df > 0) {
 		return to
 	}
 	for i := range n {
 		f := lo + (float64(i)+rng.Float64())*df
-		a := math.Sqrt(2 * shape.Density(f) * df * rng.ExpFloat64())
+		a := math.Sqrt(2 * scale * shape.Density(f) * df * rng.ExpFloat64())
 		phase := 2 * math.Pi * rng.Float64()
 		k, intrinsic, ok := intrinsicWave(1/f, sea.Depth, sea.Current*cos, g)
 		if !ok {

@@ -178,9 +178,9 @@ func (t *Table) lay(p *Prepared, like Sea, i int, tol float64) {
 	t.axes[i].index()
 }
 
-// Error returns the greatest difference in m/s between Speed of the table and
+// Worst returns the greatest difference in m/s between Speed of the table and
 // of the sea found at the middles of all cells.
-func (t *Table) Error() float64 { return t.err }
+func (t *Table) Worst() float64 { return t.err }
 
 // At returns the ride in a wind sea of height hs m and peak period tp s, that
 // travels off degrees from the course, in a wind along the course of wind m/s.

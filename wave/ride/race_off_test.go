@@ -1,0 +1,5 @@
+//go:build !race
+
+package ride_test
+
+const underRace = false
