@@ -271,7 +271,15 @@ func (p *Prepared) spread(bs *bins, sea *Sea, f field) float64 {
 		d := v.settle(bs, v.load(bs, g), v.share*sea.Wind, g, f.speed, math.Max(f.sigma, 0.1), 1e-3).speed - f.speed
 		sum += d * d
 	}
-	const model, memory, hour = 0.03, 7.0, 3600.0
+	// The closed form against simulation: 3 %, and up to 20 % where the water
+	// is so shallow that waves of all periods run alike and stay in step.
+	model := 0.03
+	if y := sea.leading(); y.Hs > 0 {
+		if k, _, ok := intrinsicWave(y.Tp, sea.Depth, 0, g); ok {
+			model += 0.17 * math.Max(0, math.Min(1, (2-k*sea.Depth)/1.4))
+		}
+	}
+	const memory, hour = 7.0, 3600.0
 	sum += model * model * f.speed * f.speed
 	sum += f.sigma * f.sigma * 2 * memory / hour
 	return math.Sqrt(sum)
@@ -295,7 +303,7 @@ func (s *Sea) remarks(blocked float64) Remark {
 			if y.Hs/length > 0.05 {
 				r |= SteepSea
 			}
-			if length > 20*s.Depth || y.Hs > s.Depth/3 {
+			if k*s.Depth < 1 || y.Hs > s.Depth/3 {
 				r |= ShallowWater
 			}
 		}

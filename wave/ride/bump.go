@@ -175,6 +175,9 @@ func (s *surge) appraise(b Bump) (Appraisal, error) {
 	a.Hold = math.Max(0, -s.balance(w.c, s.sprint, u)) / w.perM
 	a.Catch = s.catchForce(w, s.sprint, u, a.SprintSpeed) / w.perM
 	a.CatchFromCruise = s.catchForce(w, s.sprint, u, a.CruiseSpeed) / w.perM
+	// A wave hardly faster than a sprint takes minutes to pass, longer than the
+	// run-up may be: there the slower start is the better one.
+	a.Catch = math.Min(a.Catch, a.CatchFromCruise)
 	a.CatchCruising = s.catchForce(w, s.cruise, u, a.CruiseSpeed) / w.perM
 	a.Inevitable = s.inevitableForce(w, s.sprint, u) / w.perM
 	a.InevitableCruise = s.inevitableForce(w, s.cruise, u) / w.perM

@@ -45,9 +45,7 @@ func TestPropertyThresholdsAreOrdered(t *testing.T) {
 			low, high float64
 			slack     float64
 		}{
-			// A wave hardly faster than the sprint takes minutes to pass: the
-			// limit on the run-up asks a little more of the faster start.
-			{"catch, from cruise", a.Catch, a.CatchFromCruise, 0.03},
+			{"catch, from cruise", a.Catch, a.CatchFromCruise, 0},
 			{"from cruise, cruising", a.CatchFromCruise, a.CatchCruising, 1e-3},
 			{"hold, glide", a.Hold, a.Glide, 1e-9},
 			{"hold, catch", a.Hold, a.Catch, 1e-9},

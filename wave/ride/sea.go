@@ -34,7 +34,7 @@ const (
 	AgainstCurrent                    // part of the waves cannot exist against the current
 	SteepSea                          // Hs over the peak length above 0.05: crests break and the theory of small waves fails
 	FastBumps                         // bumps ridden faster than 7 m/s, beyond what the resistance was anchored on
-	ShallowWater                      // bumps in water shallower than a twentieth of their length, or Hs above a third of the depth
+	ShallowWater                      // a peak longer than six depths, where waves of all periods run alike and Speed is off by up to a quarter, or Hs above a third of the depth
 	HeadWind                          // wind from ahead
 )
 

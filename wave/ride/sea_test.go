@@ -129,7 +129,11 @@ func TestClosedFormAgainstSimulation(t *testing.T) {
 			sum += e * e
 			worst = math.Max(worst, math.Abs(e))
 			t.Logf("%-24s simulated %.2f, closed form %.2f ±%.2f m/s: %+.1f %%; riding %.2f, %.2f of the time; catches %.0f, %.0f an hour", tr.name, sim.Speed, got.Speed, got.Spread, 100*e, sim.RidingShare, got.RidingShare, 6*float64(sim.Catches)/float64(realisations), got.CatchesPerHour)
-			if realisations >= 5 && !(math.Abs(e) <= set.worst) {
+			limit := set.worst
+			if got.Remarks&ride.ShallowWater != 0 { // said to be worse
+				limit = 0.25
+			}
+			if realisations >= 5 && !(math.Abs(e) <= limit) {
 				t.Errorf("%s: closed form %.3f, simulation %.3f m/s", tr.name, got.Speed, sim.Speed)
 			}
 		}
