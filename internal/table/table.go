@@ -12,6 +12,7 @@ import (
 	"fmt"
 	"io"
 	"math"
+	"slices"
 	"strconv"
 	"strings"
 	"time"
@@ -96,7 +97,24 @@ const (
 	Mass                        // kg, lb
 )
 
+// A conversion turns a number of a unit into SI.
 type conversion struct{ factor, offset float64 }
+
+// Convert returns x in SI, where x is a number of quantity q in the unit whose
+// suffix is given ("kn"), and whether q has that unit.
+func Convert(q Quantity, suffix string, x float64) (si float64, ok bool) {
+	if len(unitOrder[q]) == 0 {
+		return x, suffix == ""
+	}
+	c, ok := conversions[q][suffix]
+	if !ok {
+		return math.NaN(), false
+	}
+	return x*c.factor + c.offset, true
+}
+
+// Suffixes lists the unit suffixes of quantity q in the order messages use.
+func Suffixes(q Quantity) []string { return slices.Clone(unitOrder[q]) }
 
 // conversions turns a cell into SI (degrees, and degrees Celsius).
 var conversions = map[Quantity]map[string]conversion{
