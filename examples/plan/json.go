@@ -1,0 +1,5 @@
+package main
+
+import "io"
+
+func writeJSON(w io.Writer, p *made) error { return nil }

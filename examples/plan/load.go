@@ -1,0 +1,301 @@
+package main
+
+import (
+	"bufio"
+	"bytes"
+	"errors"
+	"fmt"
+	"io"
+	"io/fs"
+	"strconv"
+	"strings"
+	"time"
+
+	"followingsea.example/route"
+	"followingsea.example/route/passage"
+	"followingsea.example/tide"
+	"followingsea.example/tide/harmonic"
+	"followingsea.example/wind"
+)
+
+// inputs are the files of a plan, read.
+type inputs struct {
+	run     route.Run
+	runFile string
+	wind    wind.Series
+	hasWind bool
+	swells  *wind.Swells
+	table   *tide.Table
+	day     passage.Day
+	party   []passage.Paddler
+	notes   []string // what is missing or was taken as it is, in words
+}
+
+// errMissing marks a file that is not there.
+var errMissing = errors.New("is not there")
+
+// largest is the largest file that is opened at all.
+const largest = 32 << 20
+
+// open opens a file of the folder, refusing a folder in its place and a file
+// that is too large.
+func open(dir fs.FS, name string) (io.ReadCloser, error) {
+	info, err := fs.Stat(dir, name)
+	switch {
+	case errors.Is(err, fs.ErrNotExist):
+		return nil, fmt.Errorf("%s %w", name, errMissing)
+	case err != nil:
+		return nil, fmt.Errorf("%s: %w", name, err)
+	case info.IsDir():
+		return nil, fmt.Errorf("%s is a folder: want a file", name)
+	case info.Size() > largest:
+		return nil, fmt.Errorf("%s is larger than 32 MB", name)
+	}
+	return dir.Open(name)
+}
+
+// read opens a file and hands it to the reader; errors get its name.
+func read(dir fs.FS, name string, f func(io.Reader) error) error {
+	file, err := open(dir, name)
+	if err != nil {
+		return err
+	}
+	defer file.Close()
+	if err := f(file); err != nil {
+		return fmt.Errorf("%s: %w", name, err)
+	}
+	return nil
+}
+
+// optional is read for a file that may be missing: then it notes what that
+// means.
+func (in *inputs) optional(dir fs.FS, name, without string, f func(io.Reader) error) (bool, error) {
+	err := read(dir, name, f)
+	if errors.Is(err, errMissing) {
+		if without != "" {
+			in.notes = append(in.notes, name+" is not there: "+without)
+		}
+		return false, nil
+	}
+	return err == nil, err
+}
+
+func load(o options) (*inputs, error) {
+	dir, err := o.folder()
+	if err != nil {
+		return nil, err
+	}
+	in := &inputs{}
+	if err := in.loadRun(dir); err != nil {
+		return nil, err
+	}
+	err = read(dir, "paddler.json", func(r io.Reader) (err error) { in.party, err = passage.ReadPaddlers(r); return })
+	if err != nil {
+		return nil, err
+	}
+	if err := in.loadWind(dir, o); err != nil {
+		return nil, err
+	}
+	if o.lake {
+		in.day.Swell = passage.NoSwell{}
+		in.day.Streams = []passage.StreamGauge{{At: in.run.Points[0], Stream: still{}}}
+		in.day.Tide = level{}
+		in.notes = append(in.notes, "a lake: no tide, no stream and no swell")
+		return in, in.warn(o)
+	}
+	if _, err := in.optional(dir, "swell.csv", "the swell is unknown, and so is every limit on it", func(r io.Reader) error {
+		s, err := wind.ReadSwells(r, 0)
+		in.swells = &s
+		in.day.Swell = s
+		return err
+	}); err != nil {
+		return nil, err
+	}
+	if err := in.loadTide(dir); err != nil {
+		return nil, err
+	}
+	if err := in.loadStream(dir); err != nil {
+		return nil, err
+	}
+	return in, in.warn(o)
+}
+
+// warn takes the official warning from the command line.
+func (in *inputs) warn(o options) error {
+	switch o.warning {
+	case "":
+		in.notes = append(in.notes, "whether an official warning is in force is unknown: look, and say so with -warning")
+	case "none":
+		in.day.Warning = passage.NoWarningInForce()
+	default:
+		in.day.Warning = passage.WarningInForce(o.warning)
+	}
+	return nil
+}
+
+// still is water without a stream, level is water without a tide.
+type (
+	still struct{}
+	level struct{}
+)
+
+func (still) Velocity(time.Time) tide.Velocity { return tide.Velocity{} }
+func (level) Height(time.Time) float64         { return 0 }
+
+func (in *inputs) loadRun(dir fs.FS) error {
+	in.runFile = "run.geojson"
+	err := read(dir, in.runFile, func(r io.Reader) (err error) { in.run, err = route.ReadRun(r); return })
+	if errors.Is(err, errMissing) {
+		in.runFile = "run.gpx"
+		err = read(dir, in.runFile, func(r io.Reader) (err error) { in.run, err = route.ReadRunGPX(r); return })
+		if errors.Is(err, errMissing) {
+			return fmt.Errorf("neither run.geojson nor run.gpx is there: want the run")
+		}
+	}
+	if err != nil {
+		return err
+	}
+	if in.run.Coast == nil {
+		in.notes = append(in.notes, in.runFile+" has no coast: fetch, wind sea and ways out are unknown")
+	}
+	if len(in.run.Exits) == 0 {
+		in.notes = append(in.notes, in.runFile+" has no exits: the ways out are unknown")
+	}
+	if _, ok := in.run.FetchDepth.Get(); !ok {
+		in.notes = append(in.notes, "the depth along the fetch is not given: the sea is worked out for deep water")
+	}
+	return nil
+}
+
+func (in *inputs) loadWind(dir fs.FS, o options) error {
+	for _, name := range []string{"wind.csv", "wind.txt"} {
+		ok, err := in.optional(dir, name, "", func(r io.Reader) error { return in.readWind(r, o) })
+		if err != nil {
+			return err
+		}
+		if ok {
+			in.hasWind = true
+			in.day.Wind = []passage.Anemometer{{At: in.run.Points[0], Series: in.wind}}
+			return nil
+		}
+	}
+	in.notes = append(in.notes, "wind.csv is not there: wind and sea are unknown, and so is how fast the board goes")
+	return nil
+}
+
+// readWind reads a wind table, or a buoy record where the file begins like one.
+func (in *inputs) readWind(r io.Reader, o options) (err error) {
+	buf := bufio.NewReader(r)
+	head, _ := buf.Peek(8)
+	if !bytes.HasPrefix(bytes.TrimLeft(head, "#"), []byte("YY")) {
+		in.wind, err = wind.ReadSeries(buf, 0)
+		return err
+	}
+	record, err := wind.ReadBuoy(buf)
+	if err != nil {
+		return err
+	}
+	height := o.anemometer
+	if height == 0 {
+		height = 10
+		in.notes = append(in.notes, "the height of the buoy's anemometer is not given: the wind is taken as that at 10 m; see -anemometer")
+	}
+	for _, remark := range record.Remarks {
+		in.notes = append(in.notes, "the buoy record: "+remark.String())
+	}
+	in.wind, err = record.Winds(height, 0)
+	return err
+}
+
+func (in *inputs) loadTide(dir fs.FS) error {
+	ok, err := in.optional(dir, "tide.csv", "", func(r io.Reader) (err error) { in.table, err = tide.ReadTable(r, tide.Options{}); return })
+	if err != nil {
+		return err
+	}
+	if ok {
+		in.day.Tide = in.table
+		return nil
+	}
+	_, err = in.optional(dir, "constituents.json", "and tide.csv is not either: depth and landing depths are unknown", func(r io.Reader) error {
+		s, err := harmonic.ReadStation(r)
+		if err != nil {
+			return err
+		}
+		t, err := harmonic.New(s, harmonic.AtInstant)
+		if err != nil {
+			return err
+		}
+		in.day.Tide = t
+		if in.hasWind { // high waters for a table of streams by the hour
+			in.table, err = t.Table(in.wind.Start(), in.wind.End().Add(36*time.Hour), 0.01, tide.Options{})
+		}
+		if s.Stream != nil && err == nil {
+			var stream *harmonic.Stream
+			if stream, err = harmonic.NewStream(*s.Stream, harmonic.AtInstant); err == nil {
+				in.day.Streams = []passage.StreamGauge{{At: in.run.Points[0], Stream: stream}}
+			}
+		}
+		return err
+	})
+	return err
+}
+
+func (in *inputs) loadStream(dir fs.FS) error {
+	without := "the stream is unknown, and so is the speed over the ground; on a lake say -lake"
+	if len(in.day.Streams) > 0 {
+		without = "" // the constituents carry one
+	}
+	_, err := in.optional(dir, "stream.csv", without, func(r io.Reader) error {
+		s, err := in.readStreams(r)
+		if err != nil {
+			return err
+		}
+		in.day.Streams = []passage.StreamGauge{{At: in.run.Points[0], Stream: s}}
+		return nil
+	})
+	return err
+}
+
+// readStreams reads a stream table by clock time, or one by the hour from high
+// water, whose comment lines give the mean ranges that its rates belong to:
+//
+//	# spring_range_m: 3.6
+//	# neap_range_m: 1.7
+func (in *inputs) readStreams(r io.Reader) (*tide.ClockStreams, error) {
+	buf := bufio.NewReaderSize(r, 4096)
+	head, _ := buf.Peek(4096)
+	ranges := map[string]float64{}
+	byHour := false
+	for _, l := range strings.Split(string(head), "\n") {
+		l = strings.TrimSpace(strings.TrimPrefix(l, "\ufeff"))
+		comment, is := strings.CutPrefix(l, "#")
+		if !is {
+			for _, name := range strings.Split(l, ",") {
+				byHour = byHour || strings.EqualFold(strings.TrimSpace(name), "hour")
+			}
+			break
+		}
+		if name, value, ok := strings.Cut(comment, ":"); ok {
+			if x, err := strconv.ParseFloat(strings.TrimSpace(value), 64); err == nil {
+				ranges[strings.TrimSpace(name)] = x
+			}
+		}
+	}
+	if !byHour {
+		return tide.ReadClockStreams(buf, 0)
+	}
+	springs, okS := ranges["spring_range_m"]
+	neaps, okN := ranges["neap_range_m"]
+	switch {
+	case !okS || !okN:
+		return nil, errors.New("a table by the hour from high water says the mean ranges its rates belong to: " +
+			"want the lines \"# spring_range_m: 3.6\" and \"# neap_range_m: 1.7\" above the header")
+	case in.table == nil:
+		return nil, errors.New("a table by the hour from high water needs the high waters: want tide.csv or constituents.json beside it")
+	}
+	hours, err := tide.ReadHourTable(buf, springs, neaps)
+	if err != nil {
+		return nil, err
+	}
+	return hours.On(in.table)
+}
