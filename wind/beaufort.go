@@ -66,7 +66,7 @@ func Beaufort(speed float64) (Force, error) {
 func wholeKnots(speed float64) float64 { return math.Floor(speed/Knot + 0.5 + 1e-9) }
 
 // BeaufortMetric returns the force on the scale in metres a second: the speed
-// is cut to the tenth and classed by the upper limits
+// is rounded to the tenth and classed by the upper limits
 //
 //	0.2 1.5 3.3 5.4 7.9 10.7 13.8 17.1 20.7 24.4 28.4 32.6
 //
@@ -80,8 +80,7 @@ func BeaufortMetric(speed float64) (Force, error) {
 	if !(speed >= 0 && speed <= math.MaxFloat64) {
 		return 0, fmt.Errorf("%w: Speed %v m/s is not zero or more", ErrSpeed, speed)
 	}
-	// Limits are tenths: up to but not including the next tenth belongs below.
-	tenths := math.Floor(speed*10 + 1e-9)
+	tenths := math.Round(speed * 10)
 	f := 0
 	for f < 12 && tenths > math.Round(beaufort[f].top*10) {
 		f++

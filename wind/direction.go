@@ -144,7 +144,7 @@ func ScalarDirection(from []float64) (mean, deviation float64) {
 //
 // Special cases are:
 //
-//	NaN for no parts, a negative one or NaN
+//	NaN for no parts, a negative or infinite one, or NaN
 //
 // Source: [EPA-454-R-99-005] section 6.1, hourly sigma-theta from 15-minute values.
 func CombineDeviations(deg []float64) float64 {
@@ -153,7 +153,7 @@ func CombineDeviations(deg []float64) float64 {
 	}
 	var sq float64
 	for _, d := range deg {
-		if !(d >= 0) {
+		if !(d >= 0 && d <= math.MaxFloat64) {
 			return math.NaN()
 		}
 		sq += d * d

@@ -189,13 +189,12 @@ func (c Charnock) valid() bool {
 //
 // Special cases are:
 //
-//	+Inf at zero friction speed with a viscosity, zero without
-//	NaN for a negative friction speed, an infinity, NaN or a field out of range
+//	NaN for a friction speed of zero or less, an infinity, NaN or a field out of range
 //
 // Source: [Beardsley1999] routine cdntc; [Smith1988].
 func (c Charnock) Roughness(friction float64) float64 {
 	c = c.filled()
-	if !c.valid() || !validSpeed(friction) {
+	if !c.valid() || !(friction > 0 && friction <= math.MaxFloat64) {
 		return math.NaN()
 	}
 	z0 := c.Alpha * friction * friction / c.Gravity

@@ -79,7 +79,7 @@ type Components struct {
 //	a calm has no components and no angle
 //	all NaN if the wind is not known or the course is NaN or infinite
 //
-// Source: [FAA-8083-25] wind triangle; head wind W cos(w − c), cross wind W sin(w − c).
+// Source: [CR3-Lecture] head wind W cos(w − c), cross wind W sin(w − c) from the right.
 func (w Wind) On(course float64) Components {
 	if !w.known() || math.IsNaN(angle.Wrap(course)) {
 		return Components{nan, nan, nan}

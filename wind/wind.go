@@ -138,14 +138,14 @@ type Velocity struct {
 // Special cases are:
 //
 //	a calm has the zero Velocity, whatever From is
-//	NaN if Speed is NaN or negative, or From is NaN or infinite (unless calm)
+//	NaN if Speed is NaN, infinite or negative, or From is NaN or infinite (unless calm)
 //
 // Source: [EPA-454-R-99-005] section 6.2.2, resultant components Ve and Vn.
 func (w Wind) Velocity() Velocity {
 	if w.Speed == 0 {
 		return Velocity{}
 	}
-	if !(w.Speed > 0) {
+	if !(w.Speed > 0 && w.Speed <= math.MaxFloat64) {
 		return Velocity{math.NaN(), math.NaN()}
 	}
 	s, c := sincos(w.From)

@@ -52,7 +52,7 @@ var units = map[string]unit{
 	"J":    {"energy", 1, 0}, "kJ": {"energy", 1000, 0}, "W": {"power", 1, 0}, "kW": {"power", 1000, 0}, "kcal": {"energy", 4184, 0},
 	"J/m2": {"energy per area", 1, 0}, "kJ/m2": {"energy per area", 1000, 0}, "ft lbf/ft2": {"energy per area", pound * g0 / foot, 0}, "lbf/ft": {"energy per area", pound * g0 / foot, 0},
 	"N/m": {"energy per area", 1, 0}, "W/m": {"energy flux", 1, 0}, "kW/m": {"energy flux", 1000, 0}, "J/m/s": {"energy flux", 1, 0}, "ft lbf/s/ft": {"energy flux", pound * g0, 0}, "lbf/s": {"energy flux", pound * g0, 0}, "N/s": {"energy flux", 1, 0},
-	"Pa": {"pressure", 1, 0}, "kPa": {"pressure", 1000, 0}, "hPa": {"pressure", 100, 0}, "mbar": {"pressure", 100, 0}, "psf": {"pressure", pound * g0 / (foot * foot), 0}, "inHg": {"pressure", 3386.389, 0}, "N/m2": {"pressure", 1, 0},
+	"Pa": {"pressure", 1, 0}, "kPa": {"pressure", 1000, 0}, "hPa": {"pressure", 100, 0}, "mbar": {"pressure", 100, 0}, "psf": {"pressure", pound * g0 / (foot * foot), 0}, "inHg": {"pressure", 3386.389, 0}, "N/m2": {"pressure", 1, 0}, "Pa/m": {"pressure gradient", 1, 0}, "hPa/km": {"pressure gradient", 0.1, 0},
 	"C": {"temperature", 1, 0}, "F": {"temperature", 5.0 / 9, -160.0 / 9}, "K": {"temperature", 1, -273.15}, "dC": {"temperature difference", 1, 0}, "dF": {"temperature difference", 5.0 / 9, 0},
 	"W/kg": {"specific power", 1, 0}, "N s2/m2": {"drag factor", 1, 0}, "J/kg/m": {"transport cost", 1, 0}, "deg2": {"angle^2", 1, 0},
 	"h/deg": {"time per angle", 1, 0}, "m/Pa": {"length per pressure", 1, 0}, "cm/hPa": {"length per pressure", 1e-4, 0}, "m/m": {"1", 1, 0}, "deg/m": {"angle per length", 1, 0}, "m/deg": {"length per angle", 1, 0}, "km/deg": {"length per angle", 1000, 0}, "ohm": {"resistance", 1, 0},
