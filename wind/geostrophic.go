@@ -29,8 +29,8 @@ func Coriolis(lat float64) float64 {
 	if !(lat >= -90 && lat <= 90) {
 		return math.NaN()
 	}
-	s, _ := sincos(lat)
-	return 2 * EarthRate * s
+	s, _ := sincos(math.Abs(lat)) // so that the two hemispheres agree to the last bit
+	return math.Copysign(2*EarthRate*s, lat)
 }
 
 // Geostrophic returns the speed in m/s of the geostrophic wind, from the

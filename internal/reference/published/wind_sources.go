@@ -20,7 +20,7 @@ var windSources = []reference.Source{
 	{Key: "MetOffice-MarineGlossary", Citation: "UK Met Office: Marine forecasts glossary (copies of 2011 read)"},
 	{Key: "NGA-Pub1310", Citation: "National Geospatial-Intelligence Agency: Radar Navigation and Maneuvering Board Manual. Pub. 1310, true-wind example (copy of the solution read)", ID: "Pub. 1310"},
 	{Key: "CR3-Lecture", Citation: "Wind side of the CR-3 computer, lecture slides with worked problems"},
-	{Key: "AAF-Computer", Citation: "US Army Air Forces (1940s): manual of an air navigation computer, transcribed by the Smithsonian National Air and Space Museum, NASM.XXXX.0136"},
+	{Key: "AAF-Computer", Citation: "US Army Air Forces (1940s): manual of an air navigation computer, transcribed by the Smithsonian National Air and Space Museum, archive unit 0136"},
 	{Key: "USCG-Deck", Citation: "US Coast Guard deck examination questions, general navigation 2107/2111, with the answers of a reviewer's notes (2013, 2014)"},
 	{Key: "MapToolbox", Citation: "The MathWorks: Mapping Toolbox documentation, examples of the drift functions"},
 	{Key: "Stevens-YM", Citation: "J. Stevens: best course for a fast passage, answer in Yachting Monthly"},
