@@ -154,8 +154,8 @@ var windPrints = []ref.Check{
 	{ID: "wind-from-army-computer", Subject: "wind.TrueWind", In: "speed=165 mph, from=104, moving_speed=146 mph, moving_toward=94", Result: "from", Printed: "154", Basis: ref.Printed, Source: "AAF-Computer", Locator: "par. 39, Example 16, p. 8"},
 	{ID: "wind-from-army-computer-speed", Subject: "wind.TrueWind", In: "speed=165 mph, from=104, moving_speed=146 mph, moving_toward=94", Result: "speed", Printed: "34", Unit: "mph", Basis: ref.Printed, Source: "AAF-Computer", Locator: "par. 39, Example 16, p. 8",
 		Tol: 1, Why: "drawn on a graphic computer; computed 33.06"},
-	{ID: "wind-over-tide", Subject: "wind.Wind.Relative", In: "speed=10 kn, from=0, moving_speed=4 kn, moving_toward=90", Result: "from", Printed: "22", Basis: ref.Printed, Source: "Stevens-YM", Locator: "answer, wind felt by a boat drifting in the tide"},
-	{ID: "wind-over-tide-speed", Subject: "wind.Wind.Relative", In: "speed=10 kn, from=0, moving_speed=4 kn, moving_toward=90", Result: "speed", Printed: "10.8", Unit: "kn", Basis: ref.Printed, Source: "Stevens-YM", Locator: "answer, wind felt by a boat drifting in the tide"},
+	{ID: "relative-wind-over-tide", Subject: "wind.Wind.Relative", In: "speed=10 kn, from=0, moving_speed=4 kn, moving_toward=90", Result: "from", Printed: "22", Basis: ref.Printed, Source: "Stevens-YM", Locator: "answer, wind felt by a boat drifting in the tide"},
+	{ID: "relative-wind-over-tide-speed", Subject: "wind.Wind.Relative", In: "speed=10 kn, from=0, moving_speed=4 kn, moving_toward=90", Result: "speed", Printed: "10.8", Unit: "kn", Basis: ref.Printed, Source: "Stevens-YM", Locator: "answer, wind felt by a boat drifting in the tide"},
 
 	// Components on a course.
 	{ID: "components-190-left", Subject: "wind.Wind.On", In: "speed=20 kn, from=50, course=190", Result: "from_left", Printed: "13", Unit: "kn", Basis: ref.Printed, Source: "CR3-Lecture", Locator: "slides, steps 5 to 7"},
