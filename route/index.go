@@ -35,16 +35,19 @@ const (
 
 type vec [3]float64
 
-func (a vec) dot(b vec) float64 { return a[0]*b[0] + a[1]*b[1] + a[2]*b[2] }
-func (a vec) sub(b vec) vec     { return vec{a[0] - b[0], a[1] - b[1], a[2] - b[2]} }
-func (a vec) norm2() float64    { return a.dot(a) }
-func (a vec) cross(b vec) vec {
-	return vec{a[1]*b[2] - a[2]*b[1], a[2]*b[0] - a[0]*b[2], a[0]*b[1] - a[1]*b[0]}
+// The products of dot and along are rounded before they are added, on every
+// machine, so that an answer does not depend on where a compiler put a fused
+// multiply and add: the index and the scan give the same bits everywhere.
+
+func (a vec) dot(b vec) float64 {
+	return float64(a[0]*b[0]) + float64(a[1]*b[1]) + float64(a[2]*b[2])
 }
+func (a vec) sub(b vec) vec  { return vec{a[0] - b[0], a[1] - b[1], a[2] - b[2]} }
+func (a vec) norm2() float64 { return a.dot(a) }
 
 // along returns a + t (b - a).
 func along(a, b vec, t float64) vec {
-	return vec{a[0] + t*(b[0]-a[0]), a[1] + t*(b[1]-a[1]), a[2] + t*(b[2]-a[2])}
+	return vec{a[0] + float64(t*(b[0]-a[0])), a[1] + float64(t*(b[1]-a[1])), a[2] + float64(t*(b[2]-a[2]))}
 }
 
 // geocentric returns the geocentric position of a point of the ellipsoid.
@@ -370,7 +373,7 @@ func (s *segment) over(p Point) int {
 	if (a < 0) == (b < 0) || math.Abs(a-b) >= 180 {
 		return 0
 	}
-	if !(s.p.Lat+(s.q.Lat-s.p.Lat)*(a/(a-b)) > p.Lat) {
+	if !(s.p.Lat+float64((s.q.Lat-s.p.Lat)*(a/(a-b))) > p.Lat) {
 		return 0
 	}
 	if a < 0 {

@@ -437,7 +437,7 @@ func drawTracks(t *rapid.T) []Track {
 		at := time.Date(2026, 6, 21, 4, 43, 0, 0, time.UTC)
 		for range rapid.IntRange(1, 6).Draw(t, "fixes") {
 			tr.Fixes = append(tr.Fixes, Fix{Point{180*r.Float64() - 90, 360*r.Float64() - 180}, at})
-			at = at.Add(time.Duration(r.IntN(1e10)))
+			at = at.Add(time.Duration(r.Int64N(1e10)))
 		}
 		out = append(out, tr)
 	}
