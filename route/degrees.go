@@ -51,6 +51,18 @@ func atan2d(y, x float64) float64 {
 	return a
 }
 
+// settle rounds off the part of a small angle that is finer than a rounding of
+// one sixteenth of a degree. An angle of 1e-160 degrees, whose square is no
+// number, becomes 0; nothing a millionth of an atom across is lost.
+func settle(deg float64) float64 {
+	const z = 1.0 / 16
+	y := math.Abs(deg)
+	if y < z {
+		y = z - (z - y)
+	}
+	return math.Copysign(y, deg)
+}
+
 func wrapDeg(deg float64) float64 { return angle.Wrap(deg) }
 
 // diffLon returns b - a for two longitudes, in [-180, 180], and what the

@@ -430,12 +430,15 @@ func (g *figure) inverse(from, to Point) Leg {
 	// Canonical form: swap and mirror until -90 <= lat1 <= 0, |lat2| <= -lat1
 	// and point 2 lies east of point 1.
 	lon12, rest := diffLon(from.Lon, to.Lon)
+	if settle(lon12) == 0 {
+		lon12, rest = math.Copysign(0, lon12), 0
+	}
 	lonsign := 1.0
 	if math.Signbit(lon12) {
 		lonsign = -1
 	}
 	lon12, rest = lonsign*lon12, lonsign*rest
-	lat1, lat2 := from.Lat, to.Lat
+	lat1, lat2 := settle(from.Lat), settle(to.Lat)
 	swap := 1.0
 	if math.Abs(lat1) < math.Abs(lat2) {
 		swap = -1
@@ -529,8 +532,8 @@ func (g *figure) direct(from Point, course, distance float64) Leg {
 		!(math.Abs(distance) <= math.MaxFloat64) {
 		return noLeg
 	}
-	salp1, calp1 := sincosd(course)
-	sbet1, cbet1 := g.reduced(from.Lat)
+	salp1, calp1 := sincosd(settle(course))
+	sbet1, cbet1 := g.reduced(settle(from.Lat))
 	salp0 := salp1 * cbet1
 	calp0 := math.Hypot(calp1, salp1*sbet1)
 	ssig1, csig1 := sbet1, 1.0

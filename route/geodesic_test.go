@@ -12,8 +12,14 @@ import (
 	"followingsea.example/route"
 )
 
+// tester is what *testing.T and *rapid.T share.
+type tester interface {
+	Helper()
+	Errorf(format string, args ...any)
+}
+
 // near is the one comparison of the tests, written so that NaN never passes.
-func near(t *testing.T, what string, got, want, tol float64) {
+func near(t tester, what string, got, want, tol float64) {
 	t.Helper()
 	if math.Abs(got-want) <= tol {
 		return
@@ -22,7 +28,7 @@ func near(t *testing.T, what string, got, want, tol float64) {
 }
 
 // nearDeg compares directions.
-func nearDeg(t *testing.T, what string, got, want, tol float64) {
+func nearDeg(t tester, what string, got, want, tol float64) {
 	t.Helper()
 	near(t, what, math.Remainder(got-want, 360), 0, tol)
 }

@@ -56,7 +56,7 @@ func HoldTrackVarying(track float64, speed func(heading float64) float64, water 
 		s, _ := sincosd(d)
 		return v*s + right
 	}
-	best, jump, slow := Steer{SpeedMade: math.Inf(-1)}, false, true
+	best, jump := Steer{SpeedMade: math.Inf(-1)}, false
 	consider := func(d float64) {
 		v := speed(wrapDeg(track + d))
 		_, c := sincosd(d)
@@ -68,7 +68,6 @@ func HoldTrackVarying(track float64, speed func(heading float64) float64, water 
 	lo := miss(-180)
 	for d := -180.0; d < 180; d += stride {
 		hi := miss(d + stride)
-		slow = slow && !(speed(wrapDeg(track+d)) >= math.Abs(right))
 		switch {
 		case lo == 0:
 			consider(d)
@@ -94,10 +93,10 @@ func HoldTrackVarying(track float64, speed func(heading float64) float64, water 
 	switch {
 	case best.SpeedMade > 0:
 		return best, nil
-	case !math.IsInf(best.SpeedMade, -1):
-		return Steer{}, fmt.Errorf("%w: %.3g m/s along the track %.3g at best", ErrNoProgress, best.SpeedMade, wrapDeg(track))
 	case jump:
 		return Steer{}, fmt.Errorf("%w: the speed jumps at a heading that would hold the track %.3g", ErrNotConverged, wrapDeg(track))
+	case !math.IsInf(best.SpeedMade, -1):
+		return Steer{}, fmt.Errorf("%w: %.3g m/s along the track %.3g at best", ErrNoProgress, best.SpeedMade, wrapDeg(track))
 	default:
 		return Steer{}, fmt.Errorf("%w: %.3g m/s across the track %.3g, and no heading with the speed against it", ErrCrossSet, math.Abs(right), wrapDeg(track))
 	}
