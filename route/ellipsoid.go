@@ -79,10 +79,7 @@ func (e Ellipsoid) Radii(lat float64) (meridian, prime float64) {
 	if !(lat >= -90 && lat <= 90) || !g.usable {
 		return math.NaN(), math.NaN()
 	}
-	s, _ := sincosd(lat)
-	w2 := 1 - g.e2*s*s
-	prime = g.a / math.Sqrt(w2)
-	return prime * (1 - g.e2) / w2, prime
+	return g.radii(lat)
 }
 
 // Radii returns the radii of curvature of WGS 84; see [Ellipsoid.Radii].

@@ -492,6 +492,9 @@ func (g *figure) inverse(from, to Point) Leg {
 	sign := swap * lonsign
 	course := atan2d(p.salp1*sign, p.calp1*swap*latsign)
 	end := atan2d(p.salp2*sign, p.calp2*swap*latsign)
+	if s12 == 0 {
+		course, end = 0, 0 // the same position: no direction to prefer
+	}
 	return Leg{from, to, s12 + 0, wrapDeg(course), wrapDeg(end)}
 }
 
