@@ -98,7 +98,10 @@ func Prone(speed float64) Posture {
 // board lies across the wind and goes down it at 2.0 % of the wind at 10 m,
 // the published leeway of a person with a surf board, whatever the heading.
 // The published scatter, and the families to the left and right of downwind,
-// are in the leeway table; this posture is its middle.
+// are in the leeway table ([Craft]); this posture is its middle.
+//
+// Source: [USCG-Addendum] manual leeway table, surf board with person: 0.020
+// of the wind.
 func Drifting() Posture {
 	return Posture{"drifting", 0, math.Inf(1), 0.25, 0.70, hullSide, math.Inf(1), hullSide}
 }
