@@ -51,7 +51,8 @@ func NewBins(f, s, w []float64) (Bins, error) {
 
 // BandWidths returns the widths in Hz of the bands with the middles f in Hz. A middle that is one of the national data
 // buoys' (0.0325 to 0.0925 by 0.005, 0.1 to 0.35 by 0.01, 0.365 to 0.485 by 0.02 Hz, also when printed to three decimals)
-// has that step as its width if all have; 0.02 Hz, the noise band below, has 0.01. Otherwise the edges are half way.
+// has that step as its width if all have and the bands join up; 0.02 Hz, the noise band below, has 0.01. Otherwise the edges
+// are half way.
 //
 // Special cases are:
 //
@@ -61,7 +62,7 @@ func NewBins(f, s, w []float64) (Bins, error) {
 // Source: [NDBC1996] table of bandwidths; half way is the rule of the trade.
 func BandWidths(f []float64) []float64 {
 	w := make([]float64, len(f))
-	known := true
+	known := len(f) > 1
 	for i := range f {
 		if !(f[i] > 0 && (i == 0 || f[i] > f[i-1])) || math.IsInf(f[i], 1) {
 			for k := range w {
@@ -71,9 +72,13 @@ func BandWidths(f []float64) []float64 {
 		}
 		if known {
 			_, w[i], known = buoyBand(f[i])
+			// They join up, but for the gap above the noise band; any others on the same numbers do not.
+			if i > 0 && f[i-1] != 0.02 {
+				known = known && math.Abs(f[i]-w[i]/2-f[i-1]-w[i-1]/2) < 0.0011
+			}
 		}
 	}
-	if known && len(f) > 1 {
+	if known {
 		return w
 	}
 	if len(f) == 1 {
@@ -216,7 +221,8 @@ func (p Points) Density(frequency float64) float64 {
 //
 // Special cases are:
 //
-//	MomentWithin = NaN unless 0 ≤ lo ≤ hi and n is finite, if a density is NaN, or for n < 0 and a density at 0 Hz
+//	MomentWithin = NaN unless 0 ≤ lo ≤ hi and n is finite, if a density is NaN, the frequencies do not rise, or for n < 0
+//	and a density at 0 Hz
 func (p Points) MomentWithin(n, lo, hi float64) float64 {
 	if !orderly(n, lo, hi) {
 		return math.NaN()
@@ -233,6 +239,9 @@ func (p Points) integral(lo, hi float64, of func(f, d float64) float64) float64 
 	sum := 0.0
 	for i := 1; i < len(p.F); i++ {
 		f0, f1, s0, s1 := p.F[i-1], p.F[i], p.S[i-1], p.S[i]
+		if !(f0 >= 0 && f1 > f0 && f1 <= math.MaxFloat64) {
+			return math.NaN()
+		}
 		a, b := math.Max(f0, lo), math.Min(f1, hi)
 		if !(a < b) {
 			continue

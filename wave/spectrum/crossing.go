@@ -1,9 +1,10 @@
 package spectrum
 
 import (
+	"cmp"
 	"fmt"
 	"math"
-	"sort"
+	"slices"
 )
 
 // A Crossing is one wave of a record between two crossings of the mean level the same way.
@@ -132,7 +133,7 @@ func Summarise(waves []Crossing) Summary {
 	}
 	order := make([]Crossing, n)
 	copy(order, waves)
-	sort.SliceStable(order, func(i, j int) bool { return order[i].Height() > order[j].Height() })
+	slices.SortStableFunc(order, func(a, b Crossing) int { return cmp.Compare(b.Height(), a.Height()) })
 	var h, h2, t float64
 	mean := func(k int) (float64, float64) {
 		k = max(k, 1)

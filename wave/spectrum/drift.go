@@ -51,7 +51,7 @@ func StokesDrift(s Spectrum, water wave.Water, depth, z, highest float64) float6
 		}
 		return integrate(product{s, factor}, 0, from, math.Min(to, fastest)) // the depth ends it
 	}
-	return weighted(s, highest, factor, math.Sqrt(20*g/depth)/(2*math.Pi), tail)
+	return weighted(s, 0, highest, factor, math.Sqrt(20*g/depth)/(2*math.Pi), tail)
 }
 
 // StokesTransport returns the volume in m²/s that the drift of a long-crested sea carries over each metre of crest in deep
@@ -100,37 +100,43 @@ func EnergyFlux(s Spectrum, water wave.Water, depth float64) float64 {
 		}
 		return water.GroupSpeed(1/f, depth)
 	}
-	return rho * g * weighted(s, math.Inf(1), factor, math.Sqrt(20*g/depth)/(2*math.Pi), deep)
+	return rho * g * weighted(s, 0, math.Inf(1), factor, math.Sqrt(20*g/depth)/(2*math.Pi), deep)
 }
 
-// weighted returns ∫ S w df up to highest: a sum over measured bands, else quadrature up to the frequency deep, from
-// where tail knows the rest.
-func weighted(s Spectrum, highest float64, w func(float64) float64, deep float64, tail func(s Spectrum, from, to float64) float64) float64 {
+// weighted returns ∫ S w df from lo to hi: a sum over measured bands, else quadrature up to the frequency deep, from where
+// tail knows the rest.
+func weighted(s Spectrum, lo, hi float64, w func(float64) float64, deep float64, tail func(s Spectrum, from, to float64) float64) float64 {
 	of := func(f, d float64) float64 {
 		if d == 0 {
 			return 0
 		}
 		return w(f) * d
 	}
-	switch v := measured(s).(type) {
+	switch v := s.(type) {
 	case Bins:
-		return v.sum(0, highest, of)
+		return v.sum(lo, hi, of)
 	case Points:
-		return v.integral(0, highest, of)
+		return v.integral(lo, hi, of)
+	case Band:
+		lo, hi = math.Max(lo, v.Low), math.Min(hi, v.High)
+		if lo >= hi {
+			return 0
+		}
+		return weighted(v.Spectrum, lo, hi, w, deep, tail)
 	case Sum:
 		sum := 0.0
 		for _, p := range v {
-			sum += weighted(p, highest, w, deep, tail)
+			sum += weighted(p, lo, hi, w, deep, tail)
 		}
 		return sum
 	}
-	cut := math.Min(math.Min(highest, deep), fastest)
+	cut := math.Max(lo, math.Min(math.Min(hi, deep), fastest))
 	sum := 0.0
-	if cut > 0 {
-		sum = integrate(product{s, w}, 0, 0, cut)
+	if cut > lo {
+		sum = integrate(product{s, w}, 0, lo, cut)
 	}
-	if highest > cut {
-		sum += tail(s, cut, highest)
+	if hi > cut {
+		sum += tail(s, cut, hi)
 	}
 	return sum
 }

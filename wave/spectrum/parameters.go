@@ -139,14 +139,30 @@ func Peakedness(s Spectrum, lo, hi float64) float64 {
 	if !positive(m0) || !(lo < hi) {
 		return math.NaN()
 	}
-	switch v := measured(s).(type) {
+	return 2 / (m0 * m0) * squares(s, lo, hi)
+}
+
+// squares returns ∫ f S² df from lo to hi.
+func squares(s Spectrum, lo, hi float64) float64 {
+	of := func(f, d float64) float64 { return f * d * d }
+	switch v := s.(type) {
 	case Bins:
-		return 2 / (m0 * m0) * v.sum(lo, hi, func(f, d float64) float64 { return f * d * d })
+		return v.sum(lo, hi, of)
 	case Points:
-		return 2 / (m0 * m0) * v.integral(lo, hi, func(f, d float64) float64 { return f * d * d })
+		return v.integral(lo, hi, of)
+	case Band:
+		lo, hi = math.Max(lo, v.Low), math.Min(hi, v.High)
+		if lo >= hi {
+			return 0
+		}
+		return squares(v.Spectrum, lo, hi)
 	}
-	// f S² has a moment of order 1 as any spectrum has; its tail falls like f⁻⁹ and is gone at 1000 Hz.
-	return 2 / (m0 * m0) * integrate(squared{s}, 1, lo, math.Min(hi, fastest))
+	// It is a moment of order 1 of S², whose tail falls like f⁻¹⁰ and is gone at 1000 Hz.
+	hi = math.Min(hi, fastest)
+	if lo >= hi {
+		return 0
+	}
+	return integrate(squared{s}, 1, lo, hi)
 }
 
 // squared is S², which has its peak where S has.

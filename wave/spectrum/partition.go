@@ -65,7 +65,7 @@ func (b Band) PeakFrequency() float64 {
 	case Points:
 		return peakOf(inside(b, v.F, v.S))
 	}
-	if f := PeakFrequency(b.Spectrum); f >= b.Low && f < b.High {
+	if f := PeakFrequency(b.Spectrum); f >= b.Low && f < b.High && b.Spectrum.Density(f) > 0 {
 		return f
 	}
 	best, at := 0.0, math.NaN()
@@ -87,41 +87,6 @@ func inside(b Band, f, s []float64) ([]float64, []float64) {
 		}
 	}
 	return g, d
-}
-
-// measured returns a band of measured bins or points as bins or points, to be summed as such, and anything else as it is.
-func measured(s Spectrum) Spectrum {
-	b, ok := s.(Band)
-	if !ok {
-		return s
-	}
-	switch v := measured(b.Spectrum).(type) {
-	case Bins:
-		var c Bins
-		for i, f := range v.F {
-			// The part of the width inside, about the same middle: that is how moments are summed.
-			w := math.Min(f+v.W[i]/2, b.High) - math.Max(f-v.W[i]/2, b.Low)
-			if !(w <= 0) {
-				c.F, c.S, c.W = append(c.F, f), append(c.S, v.S[i]), append(c.W, w)
-			}
-		}
-		return c
-	case Points:
-		var c Points
-		for i, f := range v.F {
-			if i > 0 && v.F[i-1] < b.Low && f > b.Low {
-				c.F, c.S = append(c.F, b.Low), append(c.S, v.Density(b.Low))
-			}
-			if f >= b.Low && f <= b.High {
-				c.F, c.S = append(c.F, f), append(c.S, v.S[i])
-			}
-			if i > 0 && v.F[i-1] < b.High && f > b.High {
-				c.F, c.S = append(c.F, b.High), append(c.S, v.Density(b.High))
-			}
-		}
-		return c
-	}
-	return s
 }
 
 // Separate parts a spectrum at a frequency in Hz into the swell below and the wind sea above. Their variances add to the

@@ -172,30 +172,51 @@ func quantile(s Spectrum, m float64) float64 {
 	return math.Exp((lo + hi) / 2)
 }
 
-// drawOffset draws the angle in degrees from the spreading at f by inverting its sum, taken every half degree.
-func drawOffset(d Spreading, f, turn float64, cdf []float64) (float64, []float64, error) {
-	const per = 720
-	if cdf == nil {
-		cdf = make([]float64, per+1)
+// The grid of directions on which a spreading is summed: half degrees, and the logarithms of the cosine of half of each.
+const directions = 720
+
+var logHalfCos = func() (l [directions]float64) {
+	for i := range l {
+		l[i] = math.Log(math.Abs(math.Cos(direction(i) * math.Pi / 360)))
 	}
-	for i := range per {
-		v := d.Spread(f, (float64(i)+0.5)*360/per-180)
+	return l
+}()
+
+func direction(i int) float64 { return (float64(i)+0.5)*360/directions - 180 }
+
+// drawOffset draws the angle in degrees from the spreading at f by inverting its sum over the grid.
+func drawOffset(d Spreading, f, turn float64, cdf []float64) (float64, []float64, error) {
+	if cdf == nil {
+		cdf = make([]float64, directions+1)
+	}
+	s := math.NaN() // of the cosine power, whose norm does not matter here
+	switch v := d.(type) {
+	case Cos2s:
+		s = v.S
+	case GodaSpread:
+		s = v.S(f)
+	}
+	for i := range directions {
+		v := math.Exp(2 * s * logHalfCos[i])
+		if !nonNegative(s) {
+			v = d.Spread(f, direction(i))
+		}
 		if !nonNegative(v) {
 			return 0, cdf, inputError("Spread", v, fmt.Sprintf("finite and not negative at %.4g Hz", f))
 		}
 		cdf[i+1] = cdf[i] + v
 	}
-	total := cdf[per]
+	total := cdf[directions]
 	if !positive(total) {
 		return 0, cdf, inputError("Spread", total, fmt.Sprintf("above 0 somewhere at %.4g Hz", f))
 	}
 	want := turn * total
-	i := min(max(sort.SearchFloat64s(cdf, want), 1), per)
-	for cdf[i] == cdf[i-1] && i < per {
+	i := min(max(sort.SearchFloat64s(cdf, want), 1), directions)
+	for cdf[i] == cdf[i-1] && i < directions {
 		i++
 	}
 	part := (want - cdf[i-1]) / (cdf[i] - cdf[i-1])
-	return (float64(i-1)+part)*360/per - 180, cdf, nil
+	return (float64(i-1)+part)*360/directions - 180, cdf, nil
 }
 
 // Components returns a copy of the waves that are added up, in order of frequency.

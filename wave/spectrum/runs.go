@@ -26,7 +26,7 @@ func EnvelopeCorrelation(s Spectrum, lag float64) float64 {
 	if !positive(m0) || !finite(lag) {
 		return math.NaN()
 	}
-	c, n := fourier(s, math.Abs(lag))
+	c, n := fourier(s, math.Abs(lag), 0, math.Inf(1))
 	return math.Min(math.Hypot(c, n)/m0, 1)
 }
 
@@ -55,38 +55,44 @@ func Autocovariance(s Spectrum, lag float64) float64 {
 	if !finite(lag) {
 		return math.NaN()
 	}
-	c, _ := fourier(s, math.Abs(lag))
+	c, _ := fourier(s, math.Abs(lag), 0, math.Inf(1))
 	return c
 }
 
-// fourier returns the integrals of S cos 2πfτ and S sin 2πfτ.
-func fourier(s Spectrum, tau float64) (c, n float64) {
-	switch v := measured(s).(type) {
+// fourier returns the integrals of S cos 2πfτ and S sin 2πfτ from lo to hi.
+func fourier(s Spectrum, tau, lo, hi float64) (c, n float64) {
+	switch v := s.(type) {
 	case Bins:
 		for i, f := range v.F {
+			a, b := math.Max(f-v.W[i]/2, lo), math.Min(f+v.W[i]/2, hi)
+			if b <= a {
+				continue
+			}
 			// The mean of the cosine over a band is that at its middle times sin(x)/x.
-			w := v.S[i] * v.W[i] * sinc(math.Pi*v.W[i]*tau)
+			w := v.S[i] * (b - a) * sinc(math.Pi*(b-a)*tau)
 			sn, cs := math.Sincos(2 * math.Pi * f * tau)
 			c, n = c+w*cs, n+w*sn
 		}
 		return c, n
 	case Points:
-		for i := 1; i < len(v.F); i++ {
-			s0, c0 := math.Sincos(2 * math.Pi * v.F[i-1] * tau)
-			s1, c1 := math.Sincos(2 * math.Pi * v.F[i] * tau)
-			h := (v.F[i] - v.F[i-1]) / 2
-			c, n = c+h*(v.S[i-1]*c0+v.S[i]*c1), n+h*(v.S[i-1]*s0+v.S[i]*s1)
-		}
+		c = v.integral(lo, hi, func(f, d float64) float64 { return d * math.Cos(2*math.Pi*f*tau) })
+		n = v.integral(lo, hi, func(f, d float64) float64 { return d * math.Sin(2*math.Pi*f*tau) })
 		return c, n
+	case Band:
+		lo, hi = math.Max(lo, v.Low), math.Min(hi, v.High)
+		if lo >= hi {
+			return 0, 0
+		}
+		return fourier(v.Spectrum, tau, lo, hi)
 	case Sum:
 		for _, p := range v {
-			pc, pn := fourier(p, tau)
+			pc, pn := fourier(p, tau, lo, hi)
 			c, n = c+pc, n+pn
 		}
 		return c, n
 	}
 	if tau == 0 {
-		return Moment(s, 0), 0
+		return MomentWithin(s, 0, lo, hi), 0
 	}
 	// Panels of at most a tenth of f and half a turn, ending at the peak, up to where 1e-12 of the variance is left; a lag of
 	// very many periods would take very many panels, and there the rest is nearer to 0 than that anyway.
@@ -94,22 +100,19 @@ func fourier(s Spectrum, tau float64) (c, n float64) {
 	if !positive(fp) {
 		return math.NaN(), math.NaN()
 	}
-	top := 1000 * fp
-	add := func(a, b float64) {
-		h, m := (b-a)/2, (a+b)/2
-		for i, x := range nodes {
-			f := m + h*x
-			sn, cs := math.Sincos(2 * math.Pi * f * tau)
-			d := s.Density(f) * weights[i] * h
-			c, n = c+d*cs, n+d*sn
-		}
-	}
-	for f, k := fp/10, 0; f < top && k < 100000; k++ {
-		next := math.Min(f*1.1, f+0.5/tau)
+	top := math.Min(1000*fp, hi)
+	for f, k := math.Max(fp/10, lo), 0; f < top && k < 100000; k++ {
+		next := math.Min(math.Min(f*1.1, f+0.5/tau), top)
 		if f < fp && next > fp {
 			next = fp
 		}
-		add(f, next)
+		h, m := (next-f)/2, (f+next)/2
+		for i, x := range nodes {
+			g := m + h*x
+			sn, cs := math.Sincos(2 * math.Pi * g * tau)
+			d := s.Density(g) * weights[i] * h
+			c, n = c+d*cs, n+d*sn
+		}
 		f = next
 	}
 	return c, n
@@ -170,7 +173,9 @@ type Runs struct {
 // Special cases are:
 //
 //	RunLengths = +Inf, +Inf, 1 for a level of 0 or a kappa of 1
-//	RunLengths has NaN in every field if the level is negative, infinite or NaN or kappa outside 0 to 1
+//	RunLengths = 1, +Inf, 0 for a level above 18, which no wave reaches
+//	RunLengths has NaN in every field if the level is negative, infinite or NaN, kappa outside 0 to 1, or between 0.9999 and
+//	1 where the series takes more than a million terms
 //
 // Source: [Kimura1980]; [Goda2010Book] ch. 10.
 func RunLengths(level, kappa float64) Runs {
@@ -184,7 +189,11 @@ func RunLengths(level, kappa float64) Runs {
 	// is exp(-u-v) Σ κ²ⁿ Ln(u) Ln(v), with Laguerre polynomials. The integral of exp(-u) Ln(u) above a is
 	// exp(-a) (Ln(a) - Ln-1(a)), so that the chance of both being above a is a single series.
 	a := 2 * level * level
+	if a > 700 { // no wave is so high
+		return Runs{1, math.Inf(1), 0}
+	}
 	m := kappa * kappa
+	converged := false
 	sum, power := 1.0, 1.0
 	prev, cur := 1.0, 1-a // L0, L1
 	for n := 1; n < 1_000_000; n++ {
@@ -193,9 +202,13 @@ func RunLengths(level, kappa float64) Runs {
 		sum += power * d * d
 		// |Ln(a)| ≤ exp(a/2): what is left of the series is below this.
 		if power/(1-m)*4*math.Exp(a) <= 1e-16*sum {
+			converged = true
 			break
 		}
 		prev, cur = cur, ((float64(2*n+1)-a)*cur-float64(n)*prev)/float64(n+1)
+	}
+	if !converged {
+		return Runs{math.NaN(), math.NaN(), math.NaN()}
 	}
 	high := math.Exp(-a)
 	p22 := math.Min(high*sum, 1)

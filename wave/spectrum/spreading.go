@@ -216,6 +216,7 @@ const (
 //
 // Special cases are:
 //
+//	S(0) = S(+Inf) = 0: all round
 //	S = NaN if SMax is negative, infinite or NaN, Fp is not positive and finite, or the frequency is negative or NaN
 //
 // Source: [Goda2010Book] Eq. 2.25.

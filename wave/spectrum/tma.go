@@ -116,8 +116,11 @@ func DepthFactor(water wave.Water, frequency, depth float64) float64 {
 	if !positive(frequency) || !(depth > 0) {
 		return math.NaN()
 	}
-	w := water.Solve(1/frequency, depth)
 	omega := 2 * math.Pi * frequency
+	if omega*omega*depth/gravity(water.Gravity) > 22 { // deep to the last bit, and ω² may overflow
+		return 1
+	}
+	w := water.Solve(1/frequency, depth)
 	t := omega * omega / (gravity(water.Gravity) * w.Wavenumber) // tanh kh, without the exponential
 	return t * t / (2 * w.SpeedRatio)
 }

@@ -1,12 +1,18 @@
 package published
 
-import "followingsea.example/internal/reference"
+import (
+	"slices"
 
-var spectrumSubjects = []reference.Subject{}
+	"followingsea.example/internal/reference"
+)
 
-var spectrumChecks = []reference.Check{}
+var spectrumSubjects = slices.Concat(spectrumShapeSubjects, spectrumStatsSubjects)
+
+var spectrumChecks = slices.Concat(spectrumShapeChecks, spectrumStatsChecks)
 
 var spectrumSources = []reference.Source{
+	{Key: "xdyn", Citation: "SIREHNA and Ecole Centrale de Nantes. xdyn, a multibody dynamics simulator for ships: reference values of its wave model tests"},
+	{Key: "jonswap-crate", Citation: "jonswap 0.2.1 (2024), a program for JONSWAP spectra and realisations: example of its documentation"},
 	{Key: "PiersonMoskowitz1964", Citation: "Pierson, W. J. and Moskowitz, L. (1964). A proposed spectral form for fully developed wind seas based on the similarity theory of S. A. Kitaigorodskii. Journal of Geophysical Research 69 (24), 5181-5190", ID: "doi:10.1029/JZ069i024p05181"},
 	{Key: "Stewart2008", Citation: "Stewart, R. H. (2008). Introduction to Physical Oceanography, chapter 16: Ocean Waves. Texas A&M University"},
 	{Key: "Mitsuyasu1970", Citation: "Mitsuyasu, H. (1970). On the growth of spectrum of wind-generated waves (2): spectral shape of wind waves at finite fetch. Proceedings of the 17th Japanese Conference on Coastal Engineering, 1-7"},
