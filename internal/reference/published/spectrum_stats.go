@@ -136,8 +136,12 @@ var spectrumStatsSubjects = []reference.Subject{
 	{Name: "spectrum.NewBins", Func: spectrum.NewBins, Class: reference.Constructor, Tests: []string{"TestNewBinsRefuses"}},
 	{Name: "spectrum.BandWidths", Func: spectrum.BandWidths, Class: reference.Formula, Args: args(reference.List("f", "Hz", reference.Positive, 0.1, 0.11, 0.12)), Results: result("Hz"),
 		Regimes: []reference.Regime{
-			{Name: "buoy bands", In: func(in reference.In) bool { return len(in.L("f")) > 1 && (in.L("f")[0] == 0.0325 || in.L("f")[0] == 0.445) }},
-			{Name: "half way", In: func(in reference.In) bool { return len(in.L("f")) > 1 && in.L("f")[0] != 0.0325 && in.L("f")[0] != 0.445 }},
+			{Name: "buoy bands", In: func(in reference.In) bool {
+				return len(in.L("f")) > 1 && (in.L("f")[0] == 0.0325 || in.L("f")[0] == 0.445)
+			}},
+			{Name: "half way", In: func(in reference.In) bool {
+				return len(in.L("f")) > 1 && in.L("f")[0] != 0.0325 && in.L("f")[0] != 0.445
+			}},
 			{Name: "one", In: func(in reference.In) bool { return len(in.L("f")) == 1 }},
 		},
 		Eval: func(in reference.In) (reference.Out, error) {
