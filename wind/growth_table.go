@@ -23,9 +23,9 @@ import (
 const (
 	tableStepX = 0.125
 	tableStepD = 0.2
-	tableNX    = 160 // e^20: from a hundred-millionth of the fetch of full development to five times it
+	tableNX    = 176 // e^22: from a hundred-millionth of the fetch of full development to forty times it
 	tableND    = 70  // e^14
-	tablePad   = 14  // columns above the fetch of full development
+	tablePad   = 30  // columns above the fetch of full development
 )
 
 type quantity int

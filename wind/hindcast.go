@@ -51,7 +51,7 @@ const longestStep = 300.0
 //  4. The old sea is one partition that keeps its period. Its height falls by 1/e in the
 //     Decay time, or in the time the last of it needs to run past, fetch / group speed,
 //     if that is shorter. Where a wind within 45 degrees freshens behind it while it is
-//     slower than 1.2 times that wind, it rejoins the wind sea.
+//     slower than 1.2 times that wind, it rejoins the wind sea within the hour.
 //
 // On a short fetch nothing of this shows once the fetch limits the sea. On an open coast
 // the sea is longer and faster with a longer fetch, and swell arrives that no local wind
@@ -354,12 +354,14 @@ func (s *Stepper) turn(waves, fetch, dt float64) {
 	ease := math.Exp(-dt / relax)
 	left := angle.Degrees(2 * math.Atan(math.Tan(angle.Radians(delta)/2)*ease))
 	after := follows(math.Cos(angle.Radians(left)))
+	to := angle.Wrap(waves - left)
 	if kept := before / after; kept < 1 {
+		sea.From = angle.Wrap(waves - (delta+left)/2) // it is left all along the way
 		s.leave(sea.Hs * sea.Hs * (1 - kept))
 		sea.Hs *= math.Sqrt(kept)
 		s.state.speed = 0
 	}
-	sea.From = angle.Wrap(waves - left)
+	sea.From = to
 }
 
 // leave moves energy (as Hs²) of the wind sea's kind to the old sea, which keeps one
@@ -540,7 +542,7 @@ func (s *Stepper) rejoin(w Wind, held, dt float64) {
 	if ramp == 0 {
 		return
 	}
-	part := 1 - math.Pow(1-ramp, dt/600) // whatever the steps, the same in ten minutes
+	part := 1 - math.Exp(-ramp*dt/1800) // in half an hour or so
 	e := math.Min(part*old.Hs*old.Hs, held*held-p.Sea.Hs*p.Sea.Hs)
 	p.Sea = together(p.Sea, *old, e)
 	old.Hs = math.Sqrt(math.Max(0, old.Hs*old.Hs-e))
