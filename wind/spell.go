@@ -67,15 +67,7 @@ func (s Series) stretches(level float64, below bool) ([]Spell, error) {
 		return nil, fmt.Errorf("%w: level %v m/s is not above zero", ErrSpeed, level)
 	}
 	in := func(i int) bool { return (s.samples[i].Speed < level) == below }
-	cross := func(i int) time.Time { // between i-1 and i
-		a, b := s.samples[i-1], s.samples[i]
-		f := (level - a.Speed) / (b.Speed - a.Speed)
-		t, err := clock.After(a.Time, f*clock.Seconds(a.Time, b.Time))
-		if err != nil {
-			return b.Time
-		}
-		return t
-	}
+	cross := func(i int) time.Time { return crossing(s.samples[i-1], s.samples[i], level) }
 	var out []Spell
 	open := -1
 	for i, x := range s.samples {
@@ -135,15 +127,29 @@ func (s Series) Onset(t time.Time, level float64) (Onset, error) {
 	if !(now.Speed >= level) {
 		return Onset{}, fmt.Errorf("%w: %v m/s at %s, level %v m/s", ErrBelow, now.Speed, stamp(t), level)
 	}
-	upto, err := s.Between(s.Start(), t)
-	if err != nil {
-		return Onset{}, err
+	// Back from t to the first sample that is below the level, or to where the
+	// record begins.
+	i := s.after(t) - 1
+	for ; i >= 0 && s.samples[i].Speed >= level; i-- {
+		if i == 0 || s.isGap(i) {
+			at := s.samples[i].Time
+			return Onset{At: at, Blown: t.Sub(at), Earlier: true}, nil
+		}
 	}
-	spells, err := upto.Spells(level)
-	if err != nil {
-		return Onset{}, err
+	next := now // the sample after, or t itself where it comes first
+	if i+1 < len(s.samples) && s.samples[i+1].Time.Before(t) {
+		next = s.samples[i+1]
 	}
-	// The last spell reaches to t, for the wind at t is at the level.
-	last := spells[len(spells)-1]
-	return Onset{At: last.Start, Blown: t.Sub(last.Start), Earlier: !last.Begins}, nil
+	at := crossing(s.samples[i], next, level)
+	return Onset{At: at, Blown: t.Sub(at)}, nil
+}
+
+// crossing is when the speed, linear from a to b, passes the level.
+func crossing(a, b Sample, level float64) time.Time {
+	f := (level - a.Speed) / (b.Speed - a.Speed)
+	t, err := clock.After(a.Time, f*clock.Seconds(a.Time, b.Time))
+	if err != nil {
+		return b.Time
+	}
+	return t
 }
