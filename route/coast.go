@@ -275,33 +275,12 @@ func shoreAt(p, at Point, onLand bool) Shore {
 	return Shore{Point: at, Distance: leg.Distance, Bearing: leg.Course, OnLand: onLand}
 }
 
-// lineTo returns the length and the bearing of the line from p to q along the
-// ellipsoid.
-func lineTo(p, q Point) (distance, bearing float64) {
-	east, north, _ := axes(p)
-	h := geocentric(q).sub(geocentric(p))
-	e, n := h.dot(east), h.dot(north)
-	if e == 0 && n == 0 {
-		return 0, math.NaN()
-	}
-	bearing = angle.Wrap(atan2d(e, n))
-	return arcOver(h.norm2(), radiusAlong(p.Lat, bearing)), bearing
-}
-
 // radiusAlong returns the radius of curvature of the ellipsoid at a latitude
 // in a direction (Euler's theorem).
 func radiusAlong(lat, bearing float64) float64 {
-	sp, _ := sincosd(lat)
+	m, n := Radii(lat)
 	s, c := sincosd(bearing)
-	w2 := 1 - coastE2*sp*sp
-	n := coastA / math.Sqrt(w2)
-	m := n * (1 - coastE2) / w2
 	return 1 / (c*c/m + s*s/n)
-}
-
-// arcOver returns the length over the ground under a chord, given its square.
-func arcOver(chord2, radius float64) float64 {
-	return 2 * radius * math.Asin(min(math.Sqrt(chord2)/(2*radius), 1))
 }
 
 // chord2 returns the square of the chord over an arc.

@@ -75,7 +75,7 @@ func TestCoastFetchAtVertices(t *testing.T) {
 	}
 	c := mustCoast(t, [][]Point{wall}, nil)
 	for _, p := range wall[1:90] {
-		_, b := lineTo(Point{}, p)
+		b := Inverse(Point{}, p).Course
 		if got := c.Fetch(Point{}, b, 1e6); !(got < 150000) {
 			t.Errorf("toward the corner at %v: %v, the wall is at 111 km", p, got)
 		}
@@ -118,7 +118,7 @@ func TestCoastFetchByHand(t *testing.T) {
 func TestCoastLongEdge(t *testing.T) {
 	c := mustCoast(t, [][]Point{{{60, -20}, {60, 20}}}, nil)
 	got := c.Fetch(Point{Lat: 59.5}, 0, 1e6)
-	d, _ := lineTo(Point{Lat: 59.5}, Point{Lat: 60})
+	d := Inverse(Point{Lat: 59.5}, Point{Lat: 60}).Distance
 	within(t, "fetch to the parallel", got, d, 0.2)
 }
 

@@ -449,7 +449,7 @@ func (o *Out) lost(err error) {
 
 // paddle holds the straight way to the exit.
 func (q *Escape) paddle(o *Out, leg Leg, end float64, endWhy string) (float64, error) {
-	if err := q.inTheWay(o, q.From, o.Exit.Point); err != nil {
+	if err := q.inTheWay(o, leg); err != nil {
 		return 0, err
 	}
 	if o.State == OutOfReach {
@@ -548,15 +548,11 @@ func (q *Escape) drift(o *Out, end float64, endWhy string) (float64, error) {
 
 // inTheWay marks an exit behind land. A hand's breadth of shore is free at
 // both ends of the line.
-func (q *Escape) inTheWay(o *Out, a, b Point) error {
-	if q.noCoast(o) {
+func (q *Escape) inTheWay(o *Out, leg Leg) error {
+	if q.noCoast(o) || leg.Distance <= 2*atHand {
 		return nil
 	}
-	d, _ := lineTo(a, b)
-	if d <= 2*atHand {
-		return nil
-	}
-	x, err := q.Coast.Crosses(pointAlong(a, b, atHand/d), pointAlong(a, b, 1-atHand/d))
+	x, err := q.Coast.Crosses(leg.At(atHand), leg.At(leg.Distance-atHand))
 	if err != nil {
 		return err
 	}
@@ -573,14 +569,14 @@ func (q *Escape) ashore(o *Out, a, b Point) (bool, error) {
 	if q.noCoast(o) {
 		return false, nil
 	}
-	if from, _ := lineTo(q.From, b); from <= atHand {
+	if Inverse(q.From, b).Distance <= atHand {
 		return false, nil
 	}
 	x, err := q.Coast.Crosses(a, b)
 	if err != nil || !x.Land {
 		return false, err
 	}
-	if d, _ := lineTo(x.Point, o.Exit.Point); d <= atHand {
+	if Inverse(x.Point, o.Exit.Point).Distance <= atHand {
 		return true, nil
 	}
 	o.State = OutOfReach
@@ -618,8 +614,9 @@ type Pace func(distance float64) (seconds float64)
 //
 // The error wraps [ErrInput] or [ErrPosition].
 func Gaps(points []Point, exits []Exit, q Escape, pace Pace, every float64) ([]Gap, error) {
-	if len(points) < 2 {
-		return nil, fmt.Errorf("%w: a run of %d positions, of at least 2", ErrInput, len(points))
+	path, err := NewPath(points...)
+	if err != nil {
+		return nil, err
 	}
 	if !(every > 0 && every <= math.MaxFloat64) {
 		return nil, fmt.Errorf("%w: step of %v m is not positive", ErrInput, every)
@@ -627,18 +624,7 @@ func Gaps(points []Point, exits []Exit, q Escape, pace Pace, every float64) ([]G
 	if pace == nil {
 		panic("route: Gaps: nil pace")
 	}
-	length := 0.0
-	legs := make([]Leg, len(points)-1)
-	for i := range legs {
-		if err := points[i].Check(); err != nil {
-			return nil, fmt.Errorf("position %d: %w", i, err)
-		}
-		if err := points[i+1].Check(); err != nil {
-			return nil, fmt.Errorf("position %d: %w", i+1, err)
-		}
-		legs[i] = Inverse(points[i], points[i+1])
-		length += legs[i].Distance
-	}
+	length := path.Length()
 	steps := math.Ceil(length / every)
 	if !(steps <= 100000) {
 		return nil, fmt.Errorf("%w: %.0f steps of %v m, of at most 100000", ErrInput, steps, every)
@@ -647,18 +633,14 @@ func Gaps(points []Point, exits []Exit, q Escape, pace Pace, every float64) ([]G
 	var gaps []Gap
 	var open bool
 	last, lastTime := 0.0, start
-	leg, before := 0, 0.0
 	for i := 0; i <= int(steps); i++ {
 		x := min(float64(i)*every, length)
-		for leg < len(legs)-1 && x > before+legs[leg].Distance {
-			before += legs[leg].Distance
-			leg++
-		}
 		t, err := clock.After(start, pace(x))
 		if err != nil {
 			return nil, fmt.Errorf("pace at %.0f m: %w", x, err)
 		}
-		q.From, q.Time = legs[leg].At(x-before), t
+		q.Time = t
+		q.From, _ = path.At(x)
 		shut, unknown := true, false
 		for _, e := range exits {
 			o, err := q.Reach(e)

@@ -99,7 +99,7 @@ func (c *Coast) Crosses(a, b Point) (LandCrossing, error) {
 	if c.land(a) {
 		return LandCrossing{Land: true, Point: a}, nil
 	}
-	d, bearing := lineTo(a, b)
+	d := Inverse(a, b).Distance
 	if !(d <= farthest) {
 		return LandCrossing{}, fmt.Errorf("%w: line of %.0f km, of at most %.0f", ErrCoast, d/1000, farthest/1000)
 	}
@@ -108,8 +108,9 @@ func (c *Coast) Crosses(a, b Point) (LandCrossing, error) {
 	}
 	east, north, _ := axes(a)
 	eye := geocentric(a)
-	v := newSight(eye, east, north, bearing)
-	end := math.Sqrt(geocentric(b).sub(eye).norm2())
+	to := geocentric(b).sub(eye)
+	v := newSight(eye, east, north, atan2d(to.dot(east), to.dot(north)))
+	end := math.Sqrt(to.norm2())
 	// The line is looked along to a hand's breadth past its end, so that one
 	// that ends exactly at a shore meets it.
 	s, t := c.tree.look(&v, (end+0.1)*(end+0.1))
@@ -118,27 +119,6 @@ func (c *Coast) Crosses(a, b Point) (LandCrossing, error) {
 	}
 	at := s.at(t)
 	return LandCrossing{Land: true, Point: at, Distance: min(Inverse(a, at).Distance, d)}, nil
-}
-
-// pointAlong returns the position a fraction t of the way from a to b along
-// the upright plane of a: the chord, raised to the ellipsoid.
-func pointAlong(a, b Point, t float64) Point {
-	switch {
-	case t <= 0:
-		return a
-	case t >= 1:
-		return b
-	}
-	g := along(geocentric(a), geocentric(b), t)
-	// A point this close under the surface has the geodetic latitude of the
-	// place above it by one pass of Bowring's formula, to nanometres.
-	h := math.Hypot(g[0], g[1])
-	beta := math.Atan2(g[2], (1-coastF)*h)
-	sb, cb := math.Sincos(beta)
-	const polar = coastA * (1 - coastF)
-	const ep2 = coastE2 / (1 - coastE2)
-	lat := math.Atan2(g[2]+ep2*polar*sb*sb*sb, h-coastE2*coastA*cb*cb*cb)
-	return Point{Lat: lat * (180 / math.Pi), Lon: wrapLon(atan2d(g[1], g[0]))}
 }
 
 // Landfall is where a track first meets the shore.
@@ -166,7 +146,7 @@ func (c *Coast) Landfall(track []Point) (Landfall, error) {
 		if err != nil {
 			return Landfall{}, fmt.Errorf("leg %d: %w", i-1, err)
 		}
-		d, _ := lineTo(track[i-1], track[i])
+		d := Inverse(track[i-1], track[i]).Distance
 		if x.Land {
 			f := 0.0
 			if d > 0 {

@@ -273,9 +273,7 @@ func swapped(run []Point, p Point) bool {
 		return false
 	}
 	q := Point{Lat: p.Lon, Lon: p.Lat}
-	d, _ := lineTo(run[0], p)
-	e, _ := lineTo(run[0], q)
-	return d > stray && e < stray
+	return Inverse(run[0], p).Distance > stray && Inverse(run[0], q).Distance < stray
 }
 
 // checkFile checks what a reader put together.
