@@ -55,7 +55,7 @@ type MoonEvent struct {
 
 // MeanPhase returns the Julian ephemeris day of the mean phase of lunation k
 // (k whole for new moon, + 0.25, 0.5, 0.75 for the others, 0 in January 2000):
-// up to fourteen hours from the true one.
+// up to twenty hours from the true one.
 //
 // Special cases are:
 //

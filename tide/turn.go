@@ -64,11 +64,21 @@ func (l Limb) Duration() float64 {
 
 // Range returns the range of the limb in metres, high water less low water
 // (negative when the turns are named the wrong way round).
+//
+// Special cases are:
+//
+//	Range = NaN if a height is NaN or infinite
+//
+// Source: [ExeterTides] slide Big springs and little springs.
 func (l Limb) Range() float64 {
+	r := l.From.Height - l.To.Height
 	if l.To.High {
-		return l.To.Height - l.From.Height
+		r = -r
 	}
-	return l.From.Height - l.To.Height
+	if math.IsInf(r, 0) {
+		return math.NaN()
+	}
+	return r
 }
 
 // TideHour returns a sixth of the duration in seconds: the "tide-hour" by
@@ -92,7 +102,11 @@ func (l Limb) TideHour() float64 { return l.Duration() / 6 }
 // waters (cosine); [ExeterTides] (twelfths).
 func (l Limb) Height(at time.Time, by Rule) float64 {
 	d := l.Duration()
-	return between(l.From.Height, l.To.Height, by.Fraction(clock.Seconds(l.From.Time, at)/d))
+	h := between(l.From.Height, l.To.Height, by.Fraction(clock.Seconds(l.From.Time, at)/d))
+	if math.IsInf(h, 0) {
+		return math.NaN()
+	}
+	return h
 }
 
 // between is a + (b − a) f, exact at both ends.
@@ -115,7 +129,11 @@ func between(a, b, f float64) float64 {
 // Source: derivative of [LINZ-Tables].
 func (l Limb) Rate(at time.Time, by Rule) float64 {
 	d := l.Duration()
-	return (l.To.Height - l.From.Height) / d * by.Slope(clock.Seconds(l.From.Time, at)/d)
+	r := (l.To.Height - l.From.Height) / d * by.Slope(clock.Seconds(l.From.Time, at)/d)
+	if math.IsInf(r, 0) {
+		return math.NaN()
+	}
+	return r
 }
 
 // Elapsed returns the seconds from the first turn until the water stands at
@@ -129,7 +147,11 @@ func (l Limb) Rate(at time.Time, by Rule) float64 {
 // Source: [LINZ-Tables] method to find times or heights between high and low
 // waters.
 func (l Limb) Elapsed(height float64, by Rule) float64 {
-	return l.Duration() * by.Elapsed((height-l.From.Height)/(l.To.Height-l.From.Height))
+	r := l.To.Height - l.From.Height
+	if math.IsInf(r, 0) {
+		return math.NaN()
+	}
+	return l.Duration() * by.Elapsed((height-l.From.Height)/r)
 }
 
 // When returns the instant at which the water stands at the height, by the

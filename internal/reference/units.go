@@ -35,7 +35,7 @@ var units = map[string]unit{
 	"s": {"time", 1, 0}, "min": {"time", 60, 0}, "h": {"time", 3600, 0}, "d": {"time", 86400, 0}, "ms": {"time", 0.001, 0},
 	"m/s": {"speed", 1, 0}, "km/h": {"speed", 1 / 3.6, 0}, "kn": {"speed", nmile / 3600, 0}, "mph": {"speed", mile / 3600, 0},
 	"ft/s": {"speed", foot, 0}, "cm/s": {"speed", 0.01, 0}, "m/min": {"speed", 1.0 / 60, 0}, "mm/s": {"speed", 0.001, 0},
-	"m/h": {"speed", 1.0 / 3600, 0}, "cm/h": {"speed", 0.01 / 3600, 0}, "ft/h": {"speed", foot / 3600, 0},
+	"m/h": {"speed", 1.0 / 3600, 0}, "cm/h": {"speed", 0.01 / 3600, 0}, "ft/h": {"speed", foot / 3600, 0}, "in/h": {"speed", foot / 12 / 3600, 0},
 	"deg": {"angle", degree, 0}, "rad": {"angle", 180 / math.Pi, 0}, "arcmin": {"angle", 1.0 / 60, 0}, "arcsec": {"angle", 1.0 / 3600, 0},
 	"deg/h": {"angular rate", 1, 0}, "deg/d": {"angular rate", 1.0 / 24, 0},
 	"Hz": {"frequency", 1, 0}, "rad/s": {"frequency", 1 / (2 * math.Pi), 0}, "mHz": {"frequency", 0.001, 0}, "cph": {"frequency", 1.0 / 3600, 0},

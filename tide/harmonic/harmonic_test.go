@@ -555,3 +555,97 @@ func FuzzReadStation(f *testing.F) {
 		}
 	})
 }
+
+// TestLongitudesMove: the longitudes go round at their own rates, and the old
+// elements are where the new ones are to a few hundredths of a degree.
+func TestLongitudesMove(t *testing.T) {
+	for year := 1950; year <= 2050; year += 10 {
+		at := time.Date(year, 7, 1, 0, 0, 0, 0, time.UTC)
+		a, b := harmonic.LongitudesAt(at, harmonic.Modern), harmonic.LongitudesAt(at.Add(24*time.Hour), harmonic.Modern)
+		for i, d := range [][3]float64{{a.S, b.S, 13.17639648}, {a.H, b.H, 0.98564736}, {a.P, b.P, 0.11140352}, {a.N, b.N, -0.05295376}, {a.P1, b.P1, 4.708e-5}} {
+			near(t, "motion in a day", math.Remainder(d[1]-d[0]-d[2], 360), 0, 2e-5)
+			_ = i
+		}
+		o := harmonic.LongitudesAt(at, harmonic.Schureman1900)
+		for _, d := range [][2]float64{{a.S, o.S}, {a.H, o.H}, {a.P, o.P}, {a.N, o.N}, {a.P1, o.P1}} {
+			near(t, "old and new elements", math.Remainder(d[1]-d[0], 360), 0, 0.03)
+		}
+	}
+	if l := harmonic.LongitudesAt(time.Time{}, 9); !math.IsNaN(l.S) || !math.IsNaN(l.T) {
+		t.Error("unknown elements")
+	}
+}
+
+func TestYearArgumentIsArgumentAndNode(t *testing.T) {
+	for _, name := range harmonic.Names() {
+		for _, by := range []harmonic.Elements{harmonic.Modern, harmonic.Schureman1900} {
+			v, f := harmonic.YearArgument(name, 2024, by)
+			g, u := harmonic.LongitudesAt(time.Date(2024, 7, 2, 0, 0, 0, 0, time.UTC), by).Node(name)
+			w := harmonic.LongitudesAt(time.Date(2024, 1, 1, 0, 0, 0, 0, time.UTC), by).Argument(name)
+			near(t, name+" f", f, g, 0)
+			near(t, name+" V+u", math.Remainder(v-w-u, 360), 0, 1e-9)
+		}
+	}
+}
+
+func TestOnly(t *testing.T) {
+	s := published.TideStation("8443970")
+	few := harmonic.Only(s.Constituents, func(n string) bool { return n == "M2" || n == "S2" })
+	if len(few) != 2 || few[0] != s.Constituents[0] {
+		t.Error(few)
+	}
+}
+
+func TestStreamsRefuse(t *testing.T) {
+	good := []harmonic.Constituent{{Name: "M2", Amplitude: 1}}
+	for _, a := range []harmonic.Axis{{}, {Flood: math.NaN(), Constituents: good}, {Ebb: 999, Constituents: good}, {Mean: math.NaN(), Constituents: good}} {
+		if _, err := harmonic.NewStream(a, 0); err == nil {
+			t.Errorf("%+v: no error", a)
+		}
+	}
+	s, err := harmonic.NewStream(harmonic.Axis{Ebb: 180, Constituents: good}, 0)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if _, err := s.Events(utc("2026-01-02 00:00"), utc("2026-01-01 00:00")); !errors.Is(err, harmonic.ErrSpan) {
+		t.Error(err)
+	}
+	if _, err := s.Between(utc("2026-01-09 00:00"), utc("2026-01-01 00:00")); !errors.Is(err, harmonic.ErrSpan) {
+		t.Error(err)
+	}
+}
+
+// TestEventsAgainstAScan: minute by minute, no slack and no extreme is missed.
+func TestEventsAgainstAScan(t *testing.T) {
+	s, err := harmonic.NewStream(*published.TideStation("PUG1741").Stream, harmonic.AtInstant)
+	if err != nil {
+		t.Fatal(err)
+	}
+	from := utc("2026-02-01 00:00")
+	to := from.AddDate(0, 0, 40)
+	events, err := s.Events(from, to)
+	if err != nil {
+		t.Fatal(err)
+	}
+	v := make([]float64, 40*1440)
+	s.Rates(v, from, time.Minute)
+	k := 0
+	for i := 1; i < len(v)-1; i++ {
+		slack, turn := (v[i] >= 0) != (v[i+1] >= 0), (v[i] > v[i-1]) != (v[i+1] > v[i])
+		if !slack && !turn {
+			continue
+		}
+		at := from.Add(time.Duration(i) * time.Minute)
+		if k == len(events) {
+			t.Fatalf("none left at %v", at)
+		}
+		near(t, events[k].Kind.String()+" at "+at.String(), events[k].Time.Sub(at).Minutes(), 0, 1)
+		if slack != events[k].Kind.Slack() {
+			t.Errorf("%v: %v", at, events[k].Kind)
+		}
+		k++
+	}
+	if k != len(events) {
+		t.Errorf("%d events, the scan finds %d", len(events), k)
+	}
+}
