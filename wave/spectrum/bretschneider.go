@@ -29,8 +29,11 @@ func (b Bretschneider) Density(frequency float64) float64 {
 	if !(frequency >= 0) || !b.valid() {
 		return math.NaN()
 	}
-	return 5.0 / 16 * b.Hs * b.Hs * b.Tp * base0(frequency*b.Tp)
+	return b.scale() * base0(frequency*b.Tp)
 }
+
+// scale returns 5/16 Hs² Tp, the density over b(x).
+func (b Bretschneider) scale() float64 { return 5.0 / 16 * b.Hs * b.Hs * b.Tp }
 
 // base0 is base with its limits at 0 and infinity.
 func base0(x float64) float64 {

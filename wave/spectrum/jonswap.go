@@ -44,7 +44,12 @@ func (j JONSWAP) Density(frequency float64) float64 {
 	}
 	l := math.Log(j.Gamma)
 	x := frequency * j.Tp
-	return 5.0 / 16 * j.Hs * j.Hs * j.Tp / enhancement(l) * base0(x) * math.Exp(l*peakedness(x, sigmaA, sigmaB))
+	return j.scale() * base0(x) * math.Exp(l*peakedness(x, sigmaA, sigmaB))
+}
+
+// scale returns A(γ) 5/16 Hs² Tp, the density over b(x) γ^r.
+func (j JONSWAP) scale() float64 {
+	return 5.0 / 16 * j.Hs * j.Hs * j.Tp / enhancement(math.Log(j.Gamma))
 }
 
 // peakedness returns r, the exponent of gamma at x = f/fp.
@@ -92,9 +97,16 @@ func peakMoment(n, a, b, l, below, above float64) float64 {
 	if l == 0 || math.IsInf(sum, 1) {
 		return sum
 	}
-	f := func(x float64) float64 {
-		return math.Pow(x, n) * base(x) * math.Expm1(l*peakedness(x, below, above))
+	return sum + overPeak(a, b, l, below, above, func(x float64) float64 { return math.Pow(x, n) * base(x) })
+}
+
+// overPeak returns the integral from a to b of of(x) (γ^r - 1) with l = ln γ, over the panels of the peak.
+func overPeak(a, b, l, below, above float64, of func(x float64) float64) float64 {
+	if l == 0 {
+		return 0
 	}
+	f := func(x float64) float64 { return of(x) * math.Expm1(l*peakedness(x, below, above)) }
+	sum := 0.0
 	for i := 1; i < len(panels); i++ {
 		s := above
 		if panels[i] <= 0 {

@@ -29,6 +29,8 @@ func TestDescribeIsItsParts(t *testing.T) {
 			near(t, name+" "+c.what, c.got, c.want, 1e-12)
 		}
 		near(t, name+" eps and alpha", p.Broadness*p.Broadness+p.Irregularity*p.Irregularity, 1, 1e-12)
+		near(t, name+" Qp by general quadrature", spectrum.Peakedness(plain{s}, 0, hi)/p.Peakedness, 1, 1e-8)
+		near(t, name+" Qp of a part", spectrum.Peakedness(plain{s}, 0.1, 0.3)/spectrum.Peakedness(s, 0.1, 0.3), 1, 1e-8)
 		// The mean frequency is the mean of where the energy is: Te is the longest, then Tm01, Tz and Tm24.
 		if !(p.Te > p.Tm01 && p.Tm01 > p.Tz && p.Tz > p.Tm24 && p.Tm24 > 0) {
 			t.Errorf("%s: periods out of order: %+v", name, p)

@@ -357,8 +357,6 @@ var spectrumStatsSubjects = []reference.Subject{
 	{Name: "spectrum.ReadBuoySummary", Func: spectrum.ReadBuoySummary, Class: reference.Reader, Tests: []string{"TestBuoySummary", "TestBuoyBoundedMemory", "FuzzReadBuoySummary"}},
 	{Name: "spectrum.BuoyRow.Bins", Func: spectrum.BuoyRow.Bins, Class: reference.Constructor, Tests: []string{"TestBuoyRealtime"}},
 	{Name: "spectrum.JoinBuoy", Func: spectrum.JoinBuoy, Class: reference.Constructor, Tests: []string{"TestBuoyRealtime"}},
-	{Name: "spectrum.BuoyQuantity.String", Func: spectrum.BuoyQuantity.String, Class: reference.Accessor, Tests: []string{"TestBuoyRefuses"}},
-	{Name: "spectrum.ErrInput", Func: spectrum.ErrInput, Class: reference.Data, Tests: []string{"TestNewBinsRefuses"}},
 	{Name: "spectrum.BuoyRecord.Directional", Func: spectrum.BuoyRecord.Directional, Class: reference.Formula, Args: args(specR1, specR2, specFrom), Results: result("1"),
 		Eval: func(in reference.In) (reference.Out, error) {
 			return reference.Out{"": specRecord(in).Directional(0, in.F("from"))}, nil
