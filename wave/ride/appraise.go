@@ -2,8 +2,8 @@ package ride
 
 import "math"
 
-// Sea says what the sea brings the paddler. After Prepare it allocates
-// nothing.
+// Sea says what the sea brings the paddler. It allocates nothing. Proposal, no
+// published source: see [Ride].
 //
 // Errors: [ErrSea] for a field outside its range.
 func (p *Prepared) Sea(sea Sea) (Ride, error) {

@@ -124,7 +124,9 @@ func (b Bump) gravity() float64 {
 	return b.Gravity
 }
 
-// Appraise says what the paddler can do with the bump.
+// Appraise says what the paddler can do with the bump: heights by the surge
+// equation, verdict by the first that fits of those listed at [Verdict].
+// Proposal, no published source.
 //
 // Errors: those of [Paddler.Resolved]; [ErrBump] for a field outside its range.
 func (p Paddler) Appraise(b Bump) (Appraisal, error) {
