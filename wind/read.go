@@ -1,11 +1,8 @@
 package wind
 
 import (
-	"cmp"
 	"errors"
-	"fmt"
 	"io"
-	"slices"
 	"time"
 
 	"followingsea.example/internal/table"
@@ -54,17 +51,11 @@ const (
 
 var windColumns = []table.Column{
 	{Name: "time", Quantity: table.Time, Required: true},
-	{Name: "wind_speed", Quantity: table.Speed, Required: true, Lo: 0, Hi: Strongest},
+	{Name: "wind_speed", Quantity: table.Speed, Required: true, Lo: 0, Hi: StrongestMean},
 	{Name: "wind_gust", Quantity: table.Speed, Lo: 0, Hi: Strongest},
 	{Name: "wind_from", Quantity: table.Angle, Required: true, Lo: 0, Hi: 360},
 	{Name: "air_temperature", Quantity: table.Temperature, Lo: -90, Hi: 60},
 	{Name: "water_temperature", Quantity: table.Temperature, Lo: -5, Hi: 60},
-}
-
-// lined is a sample with the line it was read from.
-type lined struct {
-	Sample
-	line int
 }
 
 // ReadSeries reads a wind record or forecast from comma-separated values
@@ -76,20 +67,21 @@ type lined struct {
 //	wind_gust_{...}       optional
 //	air_temperature_{c,f}, water_temperature_{c,f}   optional
 //
-// and any column that begins with "note". Lines beginning with # are comments.
-// An empty cell is a missing value: a row without a speed is skipped, which
-// leaves a gap if it is long enough; a calm (speed 0) needs no direction. The
-// rows may come in any order. The gap is that of [NewSeries].
+// and any column that begins with "note". Rows are in order of time. Lines
+// beginning with # are comments. An empty cell is a missing value: a row without
+// a speed is skipped, which leaves a gap if it is long enough; a calm (speed 0)
+// needs no direction. The gap is that of [NewSeries].
 //
 // At most 32 MB are read. Every error wraps ErrRead and is a [*ReadError] that
-// names line, column, value and what was expected: two rows for one instant, a
-// gust below the mean and a wind without direction are errors too.
+// names line, column, value and what was expected: a row that is not later than
+// the one before, a gust below the mean and a wind without direction are errors
+// too.
 func ReadSeries(r io.Reader, gap time.Duration) (Series, error) {
 	t, err := table.NewReader(r, windColumns)
 	if err != nil {
 		return Series{}, readError(err)
 	}
-	var rows []lined
+	var samples []Sample
 	for {
 		err := t.Next()
 		if err == io.EOF {
@@ -102,16 +94,13 @@ func ReadSeries(r io.Reader, gap time.Duration) (Series, error) {
 		if err != nil {
 			return Series{}, readError(err)
 		}
-		if ok {
-			rows = append(rows, lined{x, t.Line()})
+		if !ok {
+			continue
 		}
-	}
-	if err := uniqueTimes(rows); err != nil {
-		return Series{}, readError(err)
-	}
-	samples := make([]Sample, len(rows))
-	for i := range rows {
-		samples[i] = rows[i].Sample
+		if n := len(samples); n > 0 && !samples[n-1].Time.Before(x.Time) {
+			return Series{}, readError(t.Fail(colTime, table.ErrOrder, "times in order, each later than the one before"))
+		}
+		samples = append(samples, x)
 	}
 	s, err := NewSeries(samples, gap)
 	if err != nil {
@@ -169,22 +158,6 @@ func readTemperature(t *table.Reader, col int) (Temperature, error) {
 		return Temperature{}, err
 	}
 	return Celsius(c), nil
-}
-
-// uniqueTimes sorts the rows and refuses two for one instant.
-func uniqueTimes(rows []lined) error {
-	slices.SortStableFunc(rows, func(a, b lined) int {
-		return cmp.Or(a.Time.Compare(b.Time), cmp.Compare(a.line, b.line))
-	})
-	for i := 1; i < len(rows); i++ {
-		if rows[i].Time.Equal(rows[i-1].Time) {
-			return &table.Error{
-				Line: rows[i].line, Column: "time", Value: stamp(rows[i].Time), Err: ErrDuplicate,
-				Want: fmt.Sprintf("an instant of its own, line %d has this one", rows[i-1].line),
-			}
-		}
-	}
-	return nil
 }
 
 // WriteSeries writes the series as [ReadSeries] reads it, in metres a second,

@@ -24,8 +24,8 @@ var same = cmp.Options{cmpopts.EquateNaNs()}
 func TestReadSeries(t *testing.T) {
 	in := "# a forecast\n" +
 		"note,wind_from_deg,time,wind_speed_kn,wind_gust_kn,air_temperature_c,water_temperature_f\n" +
-		"later row first,210,2026-06-21T09:00:00+02:00,14,,,\n" +
 		",200,2026-06-21T06:00:00Z,12,18,15.5,59\n" +
+		"another zone,210,2026-06-21T09:00:00+02:00,14,,,\n" +
 		"missing speed,,2026-06-21T08:00Z,,,,\n" +
 		"calm,,2026-06-21T10:00:00Z,0,,,\n"
 	s, err := wind.ReadSeries(strings.NewReader(in), 0)
@@ -56,6 +56,8 @@ func TestReadSeriesRefuses(t *testing.T) {
 		{"time,wind_speed_kn\n2026-06-21T06:00:00Z,12\n", "wind_from"},
 		{"time,wind_speed_kn,wind_from_deg,depth\n", "depth"},
 		{head + "2026-06-21T06:00:00,12,200,\n", "zone"},
+		{head + "2026-06-21T06:00:00Z,12,200,\n2026-06-21T07:00:00+02:00,12,200,\n", "line 3: column time"},
+		{head + "2026-06-21T06:00:00Z,137,200,\n", "line 2: column wind_speed_kn"},
 		{head + "yesterday,12,200,\n", "line 2: column time"},
 		{head + "2026-06-21T06:00:00Z,12,400,\n", "line 2: column wind_from_deg"},
 		{head + "2026-06-21T06:00:00Z,12,,\n", "the wind blows"},

@@ -27,7 +27,7 @@ type Swell struct {
 
 // Ranges of what is accepted from outside data.
 const (
-	HighestSwell  = 30 // m
+	HighestSwell  = 25 // m
 	ShortestSwell = 1  // s
 	LongestSwell  = 40 // s
 )

@@ -27,6 +27,11 @@ var ErrHeight = errors.New("wind: wave height out of range")
 // (113.2 m/s, Barrow Island, 10 April 1996). More is a slip of units.
 const Strongest = 115
 
+// StrongestMean is the highest mean speed, in m/s, that a table of winds may
+// hold: above any ten-minute mean measured over water. A file that has more has
+// its units wrong.
+const StrongestMean = 70
+
 // Wind is a mean wind at one place and instant.
 //
 // Speed and Gust are in m/s, at 10 m above the water unless the text beside
