@@ -10,7 +10,7 @@ import (
 // can be said with a multiplication is not said with a division, the dearest operation left. With r = 1/xy, where x = kh and
 // y = ω²h/g,
 //
-//	k = k0 x (xr),  c = ωh (yr)
+//	k = k0 x (xr),  c = ωh (yr),  n = 1/2 + (x - y)(x + y)(xr)/2
 //
 // at the price of a unit or two in the last place.
 const block = 256
@@ -28,22 +28,38 @@ func (w Water) Wavenumbers(k, period, depth []float64) {
 		panic("wave: Wavenumbers of slices of different lengths")
 	}
 	inverse := 1 / w.g()
-	var x, y [block]float64
+	var xs, ys [block]float64
 	for len(k) > 0 {
 		n := min(len(k), block)
-		for i := range n {
-			omega := 2 * math.Pi / period[i]
-			y[i] = omega * omega * inverse * depth[i]
+		kb, pb, hb, x, y := k[:n], period[:n], depth[:n], xs[:n], ys[:n]
+		frequencies(y, pb)
+		for i, o := range y {
+			y[i] = o * o * inverse * hb[i]
 		}
-		dispersion.SolveSlice(x[:n], y[:n])
-		for i := range n {
-			if !ordinary(y[i], period[i], depth[i]) {
-				k[i], _ = w.root(period[i], depth[i])
+		dispersion.SolveSlice(x, y)
+		for i, h := range hb {
+			if !ordinary(y[i], pb[i], h) {
+				kb[i], _ = w.root(pb[i], h)
 				continue
 			}
-			k[i] = x[i] / depth[i]
+			kb[i] = x[i] / h
 		}
 		k, period, depth = k[n:], period[n:], depth[n:]
+	}
+}
+
+// frequencies sets omega[i] to 2π/period[i], two at a time with one division: 2π/p = q·2π/pq. Where the product of the two is
+// no ordinary number, neither result is, and both waves are left to the scalar path.
+func frequencies(omega, period []float64) {
+	omega = omega[:len(period)]
+	i := 0
+	for ; i+1 < len(period); i += 2 {
+		p, q := period[i], period[i+1]
+		r := 2 * math.Pi / (p * q)
+		omega[i], omega[i+1] = q*r, p*r
+	}
+	if i < len(period) {
+		omega[i] = 2 * math.Pi / period[i]
 	}
 }
 
@@ -66,25 +82,33 @@ func (w Water) Speeds(k, c, cg, period, depth []float64) {
 		panic("wave: Speeds of slices of different lengths")
 	}
 	inverse := 1 / w.g()
-	var x, y, ratio, omega [block]float64
+	var xs, ys, ds, os [block]float64
 	for len(k) > 0 {
 		n := min(len(k), block)
-		for i := range n {
-			o := 2 * math.Pi / period[i]
-			omega[i] = o
-			y[i] = o * o * inverse * depth[i]
+		kb, cb, gb, pb, hb := k[:n], c[:n], cg[:n], period[:n], depth[:n]
+		x, y, d, omega := xs[:n], ys[:n], ds[:n], os[:n]
+		frequencies(omega, pb)
+		for i, o := range omega {
+			y[i] = o * o * inverse * hb[i]
 		}
-		dispersion.SolveRatioSlice(x[:n], ratio[:n], y[:n])
-		for i := range n {
-			p, h, o, xi, yi := period[i], depth[i], omega[i], x[i], y[i]
+		dispersion.SolveDiffSlice(x, d, y)
+		for i, h := range hb {
+			p, o, xi, yi := pb[i], omega[i], x[i], y[i]
+			if yi >= 22 && p > 0 && o < 1e150 { // deep, to the last bit
+				k0 := o * o * inverse
+				ci := o / k0
+				kb[i], cb[i], gb[i] = k0, ci, ci/2
+				continue
+			}
 			if !ordinary(yi, p, h) {
 				v := w.Solve(p, h)
-				k[i], c[i], cg[i] = v.Wavenumber, v.PhaseSpeed, v.GroupSpeed
+				kb[i], cb[i], gb[i] = v.Wavenumber, v.PhaseSpeed, v.GroupSpeed
 				continue
 			}
 			r := 1 / (xi * yi)
+			xr := xi * r
 			ci := o * h * (yi * r)
-			k[i], c[i], cg[i] = o*o*inverse*xi*(xi*r), ci, ratio[i]*ci
+			kb[i], cb[i], gb[i] = o*o*inverse*xi*xr, ci, (0.5+0.5*d[i]*(xi+yi)*xr)*ci
 		}
 		k, c, cg, period, depth = k[n:], c[n:], cg[n:], period[n:], depth[n:]
 	}

@@ -24,6 +24,9 @@ func TestBatch(t *testing.T) {
 	period, depth := grid(500)
 	period = append(period, inf, 0, -1, nothing, 5, 5, 5, 5, 1e9, 5, inf)
 	depth = append(depth, 5, 5, 5, 5, inf, 0, nothing, -1, 1, 1e9, inf)
+	for _, odd := range []float64{1e300, 1e-300, 5e-324, 1e160, 1e-160} { // each beside an ordinary one
+		period, depth = append(period, odd, 8, 8, odd), append(depth, 5, 5, 5, 5)
+	}
 	n := len(period)
 	same := func(what string, got, want float64) {
 		t.Helper()

@@ -43,7 +43,7 @@ const MicheCoefficient = 0.142
 //
 //	MicheHeight(length, depth) = NaN if either is zero, negative or NaN, or the length is infinite
 //
-// Source: [Miche1944]; [ACES1992-TR] p. 2-1-7, with the coefficient 0.142; [CEM-II-4] Eq. II-4-18 prints 0.14.
+// Source: [Miche1944]; [ACES1992-TR] with the coefficient 0.142; [CEM-II-4] Eq. II-4-18 prints 0.14.
 func MicheHeight(length, depth float64) float64 {
 	if !(positive(length) && depth > 0) {
 		return math.NaN()
@@ -171,7 +171,7 @@ var (
 //
 //	Height is NaN if the depth or slope is negative, infinite or NaN, or the period is zero, negative, infinite or NaN
 //
-// Source: [Goda2010] Eq. 2 and 3.
+// Source: [Goda2010].
 func (l GodaLaw) Height(depth, period, slope float64) float64 {
 	return l.HeightIn(Water{}, depth, period, slope)
 }
@@ -180,7 +180,7 @@ func (l GodaLaw) Height(depth, period, slope float64) float64 {
 //
 // Special cases are those of Height.
 //
-// Source: [Goda2010] Eq. 2 and 3.
+// Source: [Goda2010].
 func (l GodaLaw) HeightIn(w Water, depth, period, slope float64) float64 {
 	if !(depth >= 0 && finite(depth) && positive(period) && slope >= 0 && finite(slope) && finite(l.A) && finite(l.K)) {
 		return math.NaN()

@@ -16,10 +16,14 @@ import (
 // a second, much shorter root belongs to waves whose energy is swept back. The two meet where the energy stands still,
 // cg = -U: beyond that current no wave of the period gets through. It is blocked.
 //
-// In x = kh, f(x) = σ(x) + xU/h - ω is concave, and its first root is the one wanted, so that Newton's method from its left
-// climbs to it without overshooting. In deep water the speed through the water is c/c0 = (1 + √(1 + 4U/c0))/2, the length goes
-// with its square, and blocking is at U = -c0/4,
-// 0.390 T m/s or 0.758 T kn, where the length is a quarter of what it was.
+// The unknown is s = σ/ω. The still-water relation gives the wavenumber of a wave of the frequency sω, from the table and
+// without an exponential, and what is left is
+//
+//	F(s) = s - 1 + kU/ω = 0,  dF/ds = 1 + U/cg
+//
+// F rises and bends one way (k is convex in σ), so that Newton's method from s = 1 climbs, or falls, to the wanted root without
+// overshooting; away from blocking it starts at a guess, to save a step or two. In deep water the speed through the water is c/c0 = (1 + √(1 + 4U/c0))/2, the length goes with its square, and
+// blocking is at U = -c0/4, 0.390 T m/s or 0.758 T kn, where the length is a quarter of what it was.
 //
 // Energy is not conserved, the current does work on the wave; wave action is: H²(cg + U)/σ stays the same along the way
 // for a current that changes in its own direction and whose stream is fed from below, so that its width does not change.
@@ -77,7 +81,7 @@ type CurrentWave struct {
 //	OnCurrent has State NoCurrentState and NaN throughout if the period or depth is zero, negative or NaN, the period is
 //	infinite, or along is infinite or NaN
 //
-// Source: [PeregrineJonsson1983] sec. 2; [LonguetHigginsStewart1961] for the heights; [TR-02-22] Eq. 23 and 24 for blocking.
+// Source: [PeregrineJonsson1983]; [LonguetHigginsStewart1961] for the heights; [TR-02-22] Eq. 23 and 24 for blocking.
 func (w Water) OnCurrent(period, depth, along float64) CurrentWave {
 	nan := math.NaN()
 	r := CurrentWave{Water: w, Period: period, Depth: depth, Along: along, IntrinsicPeriod: nan, Wavenumber: nan, Length: nan,
@@ -92,13 +96,7 @@ func (w Water) OnCurrent(period, depth, along float64) CurrentWave {
 		return r
 	}
 	omega := still.AngularFrequency
-	var k, n float64
-	if still.SpeedRatio == 0.5 && (math.IsInf(depth, 1) || still.kh() > 100 && along < 0) {
-		c := still.PhaseSpeed * (1 + math.Sqrt(1+4*along/still.PhaseSpeed)) / 2
-		k, n = w.g()/(c*c), 0.5
-	} else {
-		k, n = w.dopplerRoot(still, along)
-	}
+	k, n := w.dopplerRoot(still, along, r.Stopping)
 	sigma := omega - k*along
 	r.State = Runs
 	r.IntrinsicPeriod = 2 * math.Pi / sigma
@@ -117,34 +115,43 @@ func (w Water) OnCurrent(period, depth, along float64) CurrentWave {
 	return r
 }
 
-// dopplerRoot returns the first root of σ(k) + kU = ω over a finite depth, and n there.
-func (w Water) dopplerRoot(still Wave, along float64) (k, n float64) {
-	h, omega := still.Depth, still.AngularFrequency
-	unit := math.Sqrt(w.g() / h) // σ = unit √(x tanh x)
-	x := still.kh()
-	if along > 0 { // from the still root, right of the wanted one, a first step lands left of it
-		x *= still.GroupSpeed / (still.GroupSpeed + along)
+// dopplerRoot returns the first root of σ(k) + kU = ω, and n there.
+func (w Water) dopplerRoot(still Wave, along, stopping float64) (k, n float64) {
+	g, h, omega := w.g(), still.Depth, still.AngularFrequency
+	y := omega * omega / g * h
+	if !(y < 22) { // deep: the closed form, unless a following current makes the wave long enough to feel the bottom
+		c := still.PhaseSpeed * (1 + math.Sqrt(1+4*along/still.PhaseSpeed)) / 2
+		if k = g / (c * c); !(k*h < 22) {
+			return k, 0.5
+		}
+	}
+	if y < 1e-17 { // shallow: no dispersion
+		return omega / (still.PhaseSpeed + along), 1
+	}
+	u := along / (omega * h) // kU/ω = ux
+	s, x := 1.0, 0.0
+	if v := along / still.PhaseSpeed; along > 0.7*stopping { // the deep and the shallow root, by how deep it is
+		w := 2 * (1 - still.SpeedRatio)
+		s = w*2/(1+math.Sqrt(math.Max(0, 1+4*v))) + (1-w)/(1+v)
 	}
 	last := math.Inf(1)
 	for range 100 {
-		y, ratio := dispersion.Forward(x)
-		sigma := unit * math.Sqrt(y)
-		n = ratio
-		slope := n*sigma/x + along/h // dσ/dx = nσ/x
-		step := (omega - sigma - x*along/h) / slope
-		if !(math.Abs(step) > 4e-16*x) || !(math.Abs(step) < last) || !(slope > 0) {
+		x, n = dispersion.SolveRatio(s * s * y)
+		slope := 1 + u*x/(n*s) // d ln x/d ln s = 1/n
+		step := (1 - s - u*x) / slope
+		if !(math.Abs(step) > 2e-16*s) || !(math.Abs(step) < last) || !(slope > 0) {
 			break // within rounding, or no longer falling: rounding
 		}
 		last = math.Abs(step)
-		x += step
+		s += step
 	}
-	_, n = dispersion.Forward(x)
 	return x / h, n
 }
 
 // StoppingCurrent returns the current along the wave in m/s, a negative number, that blocks waves of the period in seconds,
 // as counted from the shore, over the depth in metres: where the group speed through the water equals the current against
-// it. In deep water it is a quarter of the phase speed in still water, gT/8π = 0.390 T m/s; less in shallower water.
+// it. In deep water it is a quarter of the phase speed in still water, gT/8π = 0.390 T m/s; less in shallower water. Good to
+// 1e-13, and 1e-9 for waves of minutes and more.
 //
 // Special cases are:
 //
@@ -158,44 +165,32 @@ func (w Water) StoppingCurrent(period, depth float64) float64 {
 	g := w.g()
 	omega := 2 * math.Pi / period
 	y := omega * omega / g * depth
-	if !(y < 1e6) { // deep, or not a number
+	if !(y < 6) { // deep to the last bit, or not a number: the blocked wave has kh = 4y
 		return -g / omega / 4
 	}
-	// At blocking ω = σ + kU = σ(1 - n). With x = kh, F(x) = √(x tanh x) (1 - n) = √y. ln F is concave in ln x, its slope falling
-	// from 3 (F = x³/3) to 1/2 (F = √x/2), both of which bound F from above: the larger of their roots is left of the wanted
-	// one, and Newton's method climbs from there.
-	x := math.Max(4*y, math.Cbrt(3*math.Sqrt(y)))
-	target := math.Log(y) / 2
+	// At blocking ω = σ + kU = σ(1 - n). With s = σ/ω again, s(1 - n) = 1, where s is 2 in deep water and more elsewhere. It
+	// grows as s³ at first and as s/2 in the end, which makes two lower bounds of the root; Newton's method starts at the larger,
+	// the first of them improved by a fit in the cube root of y.
+	// The derivative is algebraic in x and y, since tanh x = y/x: with m = n - 1/2 = x/sinh 2x,
+	//
+	//	dn/d ln x = m (1 - 2x coth 2x) = m (1 - (x² + y²)/y)
+	s := math.Cbrt(3 / y)
+	fit := 1.44225 / s
+	s = math.Max(2, s*(1+fit*(0.094+fit*(0.06+fit*fit*0.13))))
 	last := math.Inf(1)
-	var t, n float64
+	var x, n float64
 	for range 100 {
-		t = math.Tanh(x)
-		var rest, slope float64 // 1 - n, and the slope of its logarithm
-		n, rest, slope = groupDefect(x)
-		step := (target - math.Log(x*t)/2 - math.Log(rest)) / (n + slope)
-		if !(math.Abs(step) > 1e-15) || !(math.Abs(step) < last) {
+		z := s * s * y
+		x, n = dispersion.SolveRatio(z)
+		slope := 1 - n + (n-0.5)*((x*x+z*z)/z-1)/n
+		step := (1 - s*(1-n)) / slope
+		if !(math.Abs(step) > 1e-15*s) || !(math.Abs(step) < last) {
 			break
 		}
 		last = math.Abs(step)
-		x *= math.Exp(step)
+		s += step
 	}
-	return -n * math.Sqrt(g*depth*(t/x))
-}
-
-// groupDefect returns n = 1/2 + x/sinh 2x, 1 - n without loss of digits, and d ln(1 - n)/d ln x.
-func groupDefect(x float64) (n, rest, slope float64) {
-	z := 2 * x
-	if z < 0.5 { // z/sinh z = 1 - z²/6 + 7z⁴/360 - ...
-		q := z * z
-		rest = q / 2 * (1.0/6 - q*(7.0/360-q*(31.0/15120-q*(127.0/604800-q*(73.0/3421440-q*(1414477.0/653837184000))))))
-		return 1 - rest, rest, 2 - q*(7.0/30)
-	}
-	if z > 40 {
-		return 0.5, 0.5, 0
-	}
-	s := math.Sinh(z)
-	rest = (1 - z/s) / 2
-	return 1 - rest, rest, z / s * (z/math.Tanh(z) - 1) / (2 * rest)
+	return -n * s * omega * depth / x
 }
 
 // OnCurrent returns the wave on a current; see Water.OnCurrent, whose defaults it uses.
@@ -277,7 +272,7 @@ type Crossing struct {
 //	CrossStream is NaN throughout if the period or depth is zero, negative or NaN, the period is infinite, the angle is not
 //	between -90 and 90, or the rate is negative, infinite or NaN
 //
-// Source: [LonguetHigginsStewart1961] sec. 5, in deep water; [PeregrineJonsson1983].
+// Source: [LonguetHigginsStewart1961], in deep water; [PeregrineJonsson1983].
 func (w Water) CrossStream(period, depth, rate, angleIn float64) Crossing {
 	nan := math.NaN()
 	none := Crossing{nan, nan, nan, nan}

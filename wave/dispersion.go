@@ -92,7 +92,7 @@ func (w Water) PhaseSpeed(period, depth float64) float64 {
 //	GroupSpeed(+Inf, depth) = √(g depth)
 //	GroupSpeed(period, depth) = NaN if either is zero, negative or NaN, or both are infinite
 //
-// Source: [CEM-II-1] Eq. II-1-49.
+// Source: [CEM-II-1] "Group velocity".
 func (w Water) GroupSpeed(period, depth float64) float64 {
 	if math.IsInf(period, 1) && depth > 0 && finite(depth) {
 		return math.Sqrt(w.g() * depth)

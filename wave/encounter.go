@@ -26,7 +26,7 @@ type Meeting struct {
 //	Encounter has Period +Inf where the board keeps its place on the wave
 //	Encounter is NaN throughout if the speed is negative, infinite or NaN, the angle is infinite or NaN, or the wave is none
 //
-// Source: [LewisPNA1989] vol. III, sec. 2.6: the frequency of encounter ω - ω²V cos μ/g in deep water.
+// Source: [LewisPNA1989] vol. III: the frequency of encounter ω - ω²V cos μ/g in deep water.
 func (v Wave) Encounter(speed, courseFromWave float64) Meeting {
 	if !(speed >= 0 && finite(speed)) || !finite(courseFromWave) {
 		nan := math.NaN()

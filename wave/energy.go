@@ -9,7 +9,7 @@ import "math"
 //
 //	Energy(height) = NaN if the height is negative, infinite or NaN
 //
-// Source: [CEM-II-1] Eq. II-1-58.
+// Source: [CEM-II-1] "Wave energy and power".
 func (w Water) Energy(height float64) float64 {
 	a := amplitude(height)
 	return w.rho() * w.g() * a * a / 2
@@ -21,7 +21,7 @@ func (w Water) Energy(height float64) float64 {
 //
 //	EnergyOfSea(hs) = NaN if the height is negative, infinite or NaN
 //
-// Source: [CEM-II-1] Eq. II-1-123: E = ρg m0.
+// Source: the definition E = ρg m0; [CEM-II-1] irregular waves.
 func (w Water) EnergyOfSea(hs float64) float64 {
 	a := amplitude(hs)
 	return w.rho() * w.g() * a * a / 4
@@ -33,7 +33,7 @@ func (w Water) EnergyOfSea(hs float64) float64 {
 //
 //	Flux(height) = NaN if the height is negative, infinite or NaN
 //
-// Source: [CEM-II-1] Eq. II-1-59.
+// Source: [CEM-II-1] "Wave energy and power".
 func (v Wave) Flux(height float64) float64 {
 	return v.Water.Energy(height) * v.GroupSpeed
 }
@@ -46,7 +46,7 @@ func (v Wave) Flux(height float64) float64 {
 //
 //	DeepFluxOfSea(hs, te) = NaN if the height is negative, infinite or NaN, or the period is zero, negative, infinite or NaN
 //
-// Source: [MHKiT], the omnidirectional flux in deep water.
+// Source: E cg of [CEM-II-1] "Wave energy and power", with the moment m-1 of the deep-water group speed.
 func (w Water) DeepFluxOfSea(hs, te float64) float64 {
 	if !positive(te) {
 		return math.NaN()

@@ -29,7 +29,7 @@ type Beat struct {
 //	Sets is NaN throughout if a height is negative, infinite or NaN, a period is zero, negative, infinite or NaN, or the depth
 //	is zero, negative or NaN
 //
-// Source: [CEM-II-1] Eq. II-1-44 to II-1-47; [DeanDalrymple1991] Eq. 4.60 to 4.66.
+// Source: [CEM-II-1] "Group velocity"; [DeanDalrymple1991] ch. 4.
 func (w Water) Sets(height1, period1, height2, period2, depth float64) Beat {
 	a, b := w.Solve(period1, depth), w.Solve(period2, depth)
 	h1, h2 := significant(height1), significant(height2)

@@ -46,7 +46,7 @@ type Orbit struct {
 //	Orbit is NaN throughout if the height is negative, infinite or NaN, z is above 0 or below the bottom, or the phase is
 //	infinite or NaN
 //
-// Source: [CEM-II-1] Eq. II-1-22 to II-1-25 and II-1-32 to II-1-35.
+// Source: [CEM-II-1] "Local fluid velocities and accelerations" and "Water particle displacements".
 func (v Wave) Orbit(height, z, phase float64) Orbit {
 	a := amplitude(height)
 	c, s := v.profile(z)
@@ -80,7 +80,7 @@ func (v Wave) Excursion(height, z float64) (along, up float64) {
 //
 //	OrbitalSpeed is NaN if the height is negative, infinite or NaN, or z is above 0 or below the bottom
 //
-// Source: [CEM-II-1] Eq. II-1-22 and II-1-23.
+// Source: [CEM-II-1] "Local fluid velocities and accelerations".
 func (v Wave) OrbitalSpeed(height, z float64) (along, up float64) {
 	a := amplitude(height) * v.AngularFrequency
 	c, s := v.profile(z)
@@ -93,7 +93,7 @@ func (v Wave) OrbitalSpeed(height, z float64) (along, up float64) {
 //
 //	Elevation is NaN if the height is negative, infinite or NaN, the phase is infinite or NaN, or the wave is no wave
 //
-// Source: [CEM-II-1] Eq. II-1-1.
+// Source: [CEM-II-1] "The sinusoidal wave profile".
 func (v Wave) Elevation(height, phase float64) float64 {
 	if math.IsNaN(v.Wavenumber) {
 		return math.NaN()
@@ -108,7 +108,7 @@ func (v Wave) Elevation(height, phase float64) float64 {
 //
 //	PressureResponse(z) = NaN if z is above 0 or below the bottom, or NaN
 //
-// Source: [CEM-II-1] Eq. II-1-43.
+// Source: [CEM-II-1] "Subsurface pressure".
 func (v Wave) PressureResponse(z float64) float64 {
 	c, _ := v.profile(z)
 	return c * v.tanhKh()
@@ -122,7 +122,7 @@ func (v Wave) PressureResponse(z float64) float64 {
 //	Pressure is NaN if the height is negative, infinite or NaN, z is above 0 or below the bottom, or the phase is infinite or
 //	NaN
 //
-// Source: [CEM-II-1] Eq. II-1-39 to II-1-42.
+// Source: [CEM-II-1] "Subsurface pressure".
 func (v Wave) Pressure(height, z, phase float64) float64 {
 	w := v.Water
 	return w.rho() * w.g() * (v.Elevation(height, phase)*v.PressureResponse(z) - z)
@@ -140,7 +140,7 @@ func (v Wave) Pressure(height, z, phase float64) float64 {
 //
 //	StokesDrift is NaN if the height is negative, infinite or NaN, or z is above 0 or below the bottom
 //
-// Source: [Stokes1847]; [DeanDalrymple1991] Eq. 10.9.
+// Source: [Stokes1847]; [DeanDalrymple1991] ch. 10.
 func (v Wave) StokesDrift(height, z float64) float64 {
 	a := amplitude(height)
 	if !(z <= 0 && z >= -v.Depth) {
@@ -162,7 +162,7 @@ func (v Wave) StokesDrift(height, z float64) float64 {
 //
 //	StokesTransport(height) = NaN if the height is negative, infinite or NaN
 //
-// Source: [DeanDalrymple1991] Eq. 10.10: the mass flux E/c.
+// Source: [DeanDalrymple1991] ch. 10: the mass flux is E/c.
 func (v Wave) StokesTransport(height float64) float64 {
 	a := amplitude(height)
 	return v.Water.g() * a * a / (2 * v.PhaseSpeed)

@@ -126,7 +126,7 @@ func Shores() []Shore {
 //	ReflectedHeight is NaN if the height or distance is negative, infinite or NaN, the coefficient is not between 0 and 1, or
 //	the angle is not between -90 and 90
 //
-// Source: [DeanDalrymple1991] Eq. 4.68 to 4.72.
+// Source: [DeanDalrymple1991] ch. 4, partial reflection.
 func (v Wave) ReflectedHeight(height, coefficient, distance, angleIn float64) float64 {
 	a := amplitude(height)
 	if !(coefficient >= 0 && coefficient <= 1 && distance >= 0 && finite(distance) && math.Abs(angleIn) < 90) {
@@ -145,7 +145,7 @@ func (v Wave) ReflectedHeight(height, coefficient, distance, angleIn float64) fl
 //
 //	ReflectedEnvelope is NaN if the height is negative, infinite or NaN, or the coefficient is not between 0 and 1
 //
-// Source: [DeanDalrymple1991] Eq. 4.70 and 4.71.
+// Source: [DeanDalrymple1991] ch. 4, partial reflection.
 func ReflectedEnvelope(height, coefficient float64) (most, least float64) {
 	h := 2 * amplitude(height)
 	if !(coefficient >= 0 && coefficient <= 1) {
@@ -161,7 +161,7 @@ func ReflectedEnvelope(height, coefficient float64) (most, least float64) {
 //
 //	ReflectionOfEnvelope is NaN if either is negative, infinite or NaN, both are zero, or the least is above the greatest
 //
-// Source: [DeanDalrymple1991] Eq. 4.72.
+// Source: [DeanDalrymple1991] ch. 4, partial reflection.
 func ReflectionOfEnvelope(most, least float64) float64 {
 	if !(least >= 0 && most >= least && finite(most)) || most == 0 {
 		return math.NaN()
@@ -177,7 +177,7 @@ func ReflectionOfEnvelope(most, least float64) float64 {
 //
 //	ReflectedSea is NaN if the height is negative, infinite or NaN, or the coefficient is not between 0 and 1
 //
-// Source: [Goda2010Book] sec. 3.7.
+// Source: energies add; [Goda2010Book] on reflection.
 func ReflectedSea(hs, coefficient float64) float64 {
 	h := 2 * amplitude(hs)
 	if !(coefficient >= 0 && coefficient <= 1) {

@@ -17,7 +17,7 @@ import (
 //	Shoaling = 1 in infinitely deep water
 //	Shoaling = NaN for a wave that is none
 //
-// Source: [CEM-II-1]; [SPM1984] Eq. 2-44.
+// Source: [CEM-II-1] "Wave energy and power"; [SPM1984] Table C-1.
 func (v Wave) Shoaling() float64 {
 	return 1 / math.Sqrt(2*v.SpeedRatio*v.tanhKh())
 }
@@ -47,7 +47,7 @@ func (w Water) Shoal(height, period, from, to float64) float64 {
 //	Refract is NaN if the angle is not between -90 and 90, the period is zero, negative, infinite or NaN, or a depth is zero,
 //	negative or NaN
 //
-// Source: [ACES1992] pp. 3-1-5 to 3-1-6; [DeanDalrymple1991] Eq. 4.108.
+// Source: [ACES1992] pp. 3-1-5 to 3-1-6; [DeanDalrymple1991] ch. 4.
 func (w Water) Refract(angleIn, period, from, to float64) float64 {
 	if !(math.Abs(angleIn) < 90) {
 		return math.NaN()
@@ -79,7 +79,7 @@ type Transformed struct {
 //
 //	Transform is NaN throughout where Refract or Shoal is
 //
-// Source: [ACES1992] pp. 3-1-5 to 3-1-6; [DeanDalrymple1991] Eq. 4.115 to 4.117.
+// Source: [ACES1992] pp. 3-1-5 to 3-1-6; [DeanDalrymple1991] Example 4.1.
 func (w Water) Transform(height, angleIn, period, from, to float64) Transformed {
 	out := w.Refract(angleIn, period, from, to)
 	ks := w.Shoal(1, period, from, to)

@@ -14,7 +14,7 @@ import (
 //
 //	Steepness(height) = NaN if the height is negative, infinite or NaN
 //
-// Source: [CEM-II-1] Table of symbols; a definition.
+// Source: a definition.
 func (v Wave) Steepness(height float64) float64 {
 	return amplitude(height) * 2 / v.Length
 }
@@ -108,7 +108,7 @@ func (v Wave) Remarks(height float64) Remarks {
 //
 //	SpeedCorrection(height) = NaN if the height is negative, infinite or NaN
 //
-// Source: [Stewart2008] Eq. 16.13, in deep water; [Whitham1974] sec. 13.13.
+// Source: [Stewart2008] ch. 16, in deep water; [Whitham1974] sec. 13.13.
 func (v Wave) SpeedCorrection(height float64) float64 {
 	ka := v.Wavenumber * amplitude(height)
 	return math.Sqrt(1 + ka*ka*stokesFactor(v.kh()))
@@ -133,7 +133,7 @@ func stokesFactor(x float64) float64 {
 //	SteepSpeed(period, depth, height) = NaN if the period or depth is zero, negative, infinite (the period) or NaN
 //	SteepSpeed(period, depth, height) = NaN if the height is negative, infinite or NaN
 //
-// Source: [Stewart2008] Eq. 16.13, in deep water; [Whitham1974] sec. 13.13.
+// Source: [Stewart2008] ch. 16, in deep water; [Whitham1974] sec. 13.13.
 func (w Water) SteepSpeed(period, depth, height float64) float64 {
 	a := amplitude(height)
 	v := w.Solve(period, depth)

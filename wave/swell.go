@@ -17,7 +17,7 @@ import "math"
 //
 //	SwellTime is NaN if the distance is negative, infinite or NaN, or the period is zero, negative, infinite or NaN
 //
-// Source: [Munk1963]; [WMO-702] sec. 4.3.
+// Source: [Munk1963]; [WMO-702] on swell.
 func (w Water) SwellTime(distance, period float64) float64 {
 	if !(distance >= 0 && finite(distance) && positive(period)) {
 		return math.NaN()

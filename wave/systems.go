@@ -10,7 +10,7 @@ import "math"
 //	Combine() = 0
 //	Combine = NaN if any height is negative, infinite or NaN
 //
-// Source: [WMO-702] sec. 1.3; the practice of the weather services.
+// Source: [WMO-702]; the practice of the weather services.
 func Combine(heights ...float64) float64 {
 	r := 0.0
 	for _, h := range heights {

@@ -61,7 +61,7 @@ func BenchmarkRatios(b *testing.B) {
 			sink += s
 		}},
 		{"SolveSlice", func() { SolveSlice(x, y) }},
-		{"SolveRatioSlice", func() { SolveRatioSlice(x, n, y) }},
+		{"SolveDiffSlice", func() { SolveDiffSlice(x, n, y) }},
 		{"Newton-better-limit", each(newton, y)},
 		{"Newton-from-deep", each(deepNewton, y)},
 		{"bisection", each(bisect, y)},

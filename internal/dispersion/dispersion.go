@@ -145,24 +145,29 @@ func SolveSlice(x, y []float64) {
 	}
 }
 
-// SolveRatioSlice sets x[i] and n[i] for y[i], as SolveRatio. x or n may be y itself. It panics if the lengths differ.
-func SolveRatioSlice(x, n, y []float64) {
-	if len(x) != len(y) || len(n) != len(y) {
+// SolveDiffSlice sets x[i] to the root for y[i] and d[i] to x - y as it is before x is rounded, from which the ratio of group
+// speed to phase speed is 1/2 + d(x + y)/2y. x or d may be y itself. It panics if the lengths differ.
+func SolveDiffSlice(x, d, y []float64) {
+	if len(x) != len(y) || len(d) != len(y) {
 		panic("dispersion: slices of different lengths")
 	}
 	for j, v := range y {
 		b := math.Float64bits(v)
 		i := b>>shift - first
 		if i >= rows {
-			x[j], n[j] = beyondRatio(v)
+			root := beyond(v)
+			d[j] = root - v
+			if v >= 19.5 { // nothing is left of the difference: its first term
+				d[j] = 2 * v * math.Exp(-2*v)
+			}
+			x[j] = root
 			continue
 		}
 		r := &table[i]
 		t := v - midpoint(b)
 		tt := t * t
 		rest := r[1] + t*((r[2]+t*r[3])+tt*((r[4]+t*r[5])+tt*(r[6]+t*r[7])))
-		root := r[0] + rest
-		x[j], n[j] = root, 0.5+((r[0]-v)+rest)*(root+v)/(2*v)
+		x[j], d[j] = r[0]+rest, (r[0]-v)+rest
 	}
 }
 
@@ -180,8 +185,11 @@ func Forward(x float64) (y, n float64) {
 		return x, 1
 	case !(x > 0):
 		return math.NaN(), math.NaN()
-	case x > 25: // tanh is 1 and sinh might overflow
+	case x > 25: // tanh is 1
 		return x, 0.5
 	}
-	return x * math.Tanh(x), 0.5 + x/math.Sinh(2*x)
+	// With m = 1 - e^-2x: tanh x = m/(2 - m) and 1/sinh 2x = 2(1 - m)/m(2 - m).
+	m := -math.Expm1(-2 * x)
+	r := 1 / (2 - m)
+	return x * m * r, 0.5 + 2*x*(1-m)/m*r
 }
