@@ -3,6 +3,7 @@ package route_test
 import (
 	"math"
 	"testing"
+	"time"
 
 	"followingsea.example/route"
 )
@@ -85,5 +86,43 @@ func BenchmarkHeadingFor(b *testing.B) {
 	w := route.Toward(0.7, 130)
 	for i := range b.N {
 		sinkF, _ = route.HeadingFor(float64(i&255), 1.8, w)
+	}
+}
+
+func BenchmarkDirect(b *testing.B) {
+	b.ReportAllocs()
+	for i := range b.N {
+		p := &benchPoints[i&63]
+		sinkLeg = route.Direct(p[0], float64(i&255), 20e3)
+	}
+}
+
+func BenchmarkHoldTrackVarying(b *testing.B) {
+	b.ReportAllocs()
+	speed := func(h float64) float64 { return 1.8 - 0.6*math.Cos((h-40)*math.Pi/180) }
+	w := route.Toward(0.5, 130)
+	for i := range b.N {
+		s, _ := route.HoldTrackVarying(float64(i&127), speed, w)
+		sinkF = s.Heading
+	}
+}
+
+func BenchmarkDaylight(b *testing.B) {
+	b.ReportAllocs()
+	day := time.Date(2026, 6, 1, 0, 0, 0, 0, time.UTC)
+	for i := range b.N {
+		d, _ := route.Daylight(route.Point{Lat: 50, Lon: -4}, day.AddDate(0, 0, i&127))
+		sinkF = float64(d.Sunset.Time.Unix())
+	}
+}
+
+// BenchmarkCloud is an ensemble of 500 members over three hours.
+func BenchmarkCloud(b *testing.B) {
+	b.ReportAllocs()
+	d := drifting("surfboard", route.From(8, 200), route.Toward(0.3, 10), 3)
+	d.Gybe = route.GybeRate
+	for i := range b.N {
+		c, _ := d.Cloud(500, uint64(i))
+		sinkF = c.Points[18][0].Lat
 	}
 }
