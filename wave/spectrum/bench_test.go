@@ -30,6 +30,19 @@ func BenchmarkDensity(b *testing.B) {
 	}
 }
 
+// A grid of 64 frequencies in one call, per frequency.
+func BenchmarkDensities(b *testing.B) {
+	f, dst := make([]float64, 64), make([]float64, 64)
+	for i := range f {
+		f[i] = 0.03 + float64(i)*0.01
+	}
+	s := spectrum.JONSWAP{Hs: 2, Tp: 8, Gamma: 3.3}
+	b.ReportAllocs()
+	for i := 0; i < b.N; i += len(f) {
+		spectrum.Densities(s, dst, f)
+	}
+}
+
 func BenchmarkMoment(b *testing.B) {
 	for name, s := range shapes() {
 		b.Run(name, func(b *testing.B) {

@@ -219,6 +219,31 @@ func TestSumAddsVariances(t *testing.T) {
 	}
 }
 
+// The batch form gives what the single calls give.
+func TestDensitiesAreTheDensities(t *testing.T) {
+	f := []float64{0, 0.03, 0.1, 0.12, 0.125, 0.13, 0.3, 2, inf, math.NaN(), -1}
+	all := shapes()
+	all["Sum"] = spectrum.Sum{spectrum.JONSWAP{Hs: 1, Tp: 5, Gamma: 2}, spectrum.Bretschneider{Hs: 2, Tp: 12}}
+	all["nothing"] = spectrum.Sum{}
+	all["bad"] = spectrum.JONSWAP{}
+	for name, s := range all {
+		dst := make([]float64, len(f))
+		spectrum.Densities(s, dst, f)
+		for i := range f {
+			want := s.Density(f[i])
+			if !within(dst[i], want, 1e-13*want) && !(math.IsNaN(dst[i]) && math.IsNaN(want)) {
+				t.Errorf("%s at %v: %v, want %v", name, f[i], dst[i], want)
+			}
+		}
+	}
+	defer func() {
+		if recover() == nil {
+			t.Error("different lengths do not panic")
+		}
+	}()
+	spectrum.Densities(all["JONSWAP"], nil, f)
+}
+
 // A swell and a wind sea: the example of the trade's rule that heights add as squares, 3 m and 4 m make 5 m.
 func TestThreeAndFourMakeFive(t *testing.T) {
 	s := spectrum.Sum{spectrum.JONSWAP{Hs: 3, Tp: 6, Gamma: 3.3}, spectrum.Bretschneider{Hs: 4, Tp: 13}}

@@ -1,6 +1,9 @@
 package spectrum
 
-import "math"
+import (
+	"fmt"
+	"math"
+)
 
 // A Spectrum is a frequency spectrum of the surface elevation: the variance of the surface per hertz.
 //
@@ -80,6 +83,59 @@ func (s Sum) PeakFrequency() float64 {
 		}
 	}
 	return at
+}
+
+// Densities sets dst[i] to the density in m²/Hz at frequencies[i] in Hz, for a whole grid at once. Of a JONSWAP or a Sum of
+// them the scale is computed once. It panics if the slices are of different lengths.
+//
+// Special cases are:
+//
+//	Densities sets NaN where Density is NaN
+//
+// Source: as of the Spectrum.
+func Densities(s Spectrum, dst, frequencies []float64) {
+	if len(dst) != len(frequencies) {
+		panic(fmt.Sprintf("spectrum: Densities of %d frequencies into %d", len(frequencies), len(dst)))
+	}
+	for i := range dst {
+		dst[i] = 0
+	}
+	addDensities(s, dst, frequencies)
+}
+
+func addDensities(s Spectrum, dst, frequencies []float64) {
+	switch v := s.(type) {
+	case Sum:
+		for i, f := range frequencies {
+			if !(f >= 0) { // also of no systems at all
+				dst[i] = math.NaN()
+			}
+		}
+		for _, p := range v {
+			addDensities(p, dst, frequencies)
+		}
+		return
+	case JONSWAP:
+		if !v.valid() {
+			break
+		}
+		scale, l := v.scale(), math.Log(v.Gamma)
+		for i, f := range frequencies {
+			d := math.NaN()
+			if f >= 0 {
+				x := f * v.Tp
+				d = scale * base0(x)
+				if x > 1-8.6*sigmaA && x < 1+8.6*sigmaB { // beyond, γ^r is 1
+					d *= math.Exp(l * peakedness(x, sigmaA, sigmaB))
+				}
+			}
+			dst[i] += d
+		}
+		return
+	}
+	for i, f := range frequencies {
+		dst[i] += s.Density(f)
+	}
 }
 
 // PeakFrequency returns the frequency in Hz at which the density is greatest. A spectrum that does not know its own peak

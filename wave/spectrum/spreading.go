@@ -193,6 +193,31 @@ func (c CosN) Spread(frequency, offset float64) float64 {
 	return math.Exp(a-b) / math.Sqrt(math.Pi) * math.Pow(math.Max(math.Cos(angle.Radians(d)), 0), c.N)
 }
 
+// CosNWidth returns the circular width σ in degrees of cosⁿ spreading, √(2(1 - r₁)): what a wave model means by its power m.
+//
+//	r₁ = Γ²(n/2 + 1)/(Γ(n/2 + 1/2) Γ(n/2 + 3/2))
+//
+// Special cases are:
+//
+//	CosNWidth(n) = NaN if n is negative, infinite or NaN
+//
+// Source: [Kuik1988] sec. 3; [SWAN] directional spreading.
+func CosNWidth(n float64) float64 {
+	if !nonNegative(n) {
+		return math.NaN()
+	}
+	if x := n / 2; x > 50 {
+		// With q = Γ(x+1)/Γ(x+1/2), r₁ = q(x)/q(x+1/2), and ln q = ln x/2 + 1/8x - 1/192x³ + 1/640x⁵: no large numbers cancel.
+		y := x + 0.5
+		lnR1 := -0.5*math.Log1p(0.5/x) + 1/(16*x*y) - (math.Pow(x, -3)-math.Pow(y, -3))/192 + (math.Pow(x, -5)-math.Pow(y, -5))/640
+		return angle.Degrees(math.Sqrt(-2 * math.Expm1(lnR1)))
+	}
+	a, _ := math.Lgamma(n/2 + 1)
+	b, _ := math.Lgamma(n/2 + 0.5)
+	c, _ := math.Lgamma(n/2 + 1.5)
+	return CircularWidth(math.Exp(2*a - b - c))
+}
+
 // A GodaSpread is cos²ˢ(δ/2) spreading that is narrowest at the peak:
 //
 //	s(f) = SMax (f/Fp)⁵ up to the peak, SMax (f/Fp)^-2.5 above

@@ -239,6 +239,19 @@ func TestSpreadingIntegratesToOne(t *testing.T) {
 	}
 }
 
+func TestCosNWidth(t *testing.T) {
+	for _, n := range []float64{0, 1, 2, 5, 30, 400} {
+		d := spectrum.CosN{N: n}
+		r1 := circle(func(a float64) float64 { return d.Spread(0, a) * math.Cos(a*math.Pi/180) })
+		near(t, "width", spectrum.CosNWidth(n), spectrum.CircularWidth(r1), 1e-3)
+	}
+	near(t, "series", spectrum.CosNWidth(100*(1+1e-12))/spectrum.CosNWidth(100), 1, 1e-10)
+	near(t, "narrow", spectrum.CosNWidth(1e12)*math.Pi/180*1e6, 1, 1e-9)
+	if w := spectrum.CosNWidth(-1); !math.IsNaN(w) {
+		t.Error(w)
+	}
+}
+
 func TestFourierCoefficients(t *testing.T) {
 	for _, s := range []float64{0, 0.7, 3, 25, 75} {
 		r1, r2 := spectrum.Cos2sFourier(s)

@@ -11,6 +11,7 @@ var spectrumSubjects = slices.Concat(spectrumShapeSubjects, spectrumStatsSubject
 var spectrumChecks = slices.Concat(spectrumShapeChecks, spectrumStatsChecks)
 
 var spectrumSources = []reference.Source{
+	{Key: "SWAN", Citation: "The SWAN team, Delft University of Technology. SWAN: User Manual, Cycle III"},
 	{Key: "xdyn", Citation: "SIREHNA and Ecole Centrale de Nantes. xdyn, a multibody dynamics simulator for ships: reference values of its wave model tests"},
 	{Key: "jonswap-crate", Citation: "jonswap 0.2.1 (2024), a program for JONSWAP spectra and realisations: example of its documentation"},
 	{Key: "PiersonMoskowitz1964", Citation: "Pierson, W. J. and Moskowitz, L. (1964). A proposed spectral form for fully developed wind seas based on the similarity theory of S. A. Kitaigorodskii. Journal of Geophysical Research 69 (24), 5181-5190", ID: "doi:10.1029/JZ069i024p05181"},

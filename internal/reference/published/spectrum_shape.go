@@ -232,6 +232,13 @@ var spectrumShapeSubjects = []reference.Subject{
 		Args: args(specOrder, specLo, specHi, specHs, specTp, specGamma), Results: result("1"), Eval: specMoment(specSum), Tests: []string{"TestSumAddsVariances"}},
 	{Name: "spectrum.Sum.PeakFrequency", Func: spectrum.Sum.PeakFrequency, Class: reference.Composed,
 		Args: args(specHs, specTp, specGamma), Results: result("Hz"), Eval: specPeak(specSum), Tests: []string{"TestSumAddsVariances"}},
+	{Name: "spectrum.Densities", Func: spectrum.Densities, Class: reference.Composed,
+		Args: args(specFreq, specHs, specTp, specGamma), Results: result("m2/Hz"),
+		Eval: func(in reference.In) (reference.Out, error) {
+			var d [1]float64
+			spectrum.Densities(specJONSWAP(in), d[:], []float64{in.F("frequency")})
+			return reference.Out{"": d[0]}, nil
+		}, Tests: []string{"TestDensitiesAreTheDensities"}},
 	{Name: "spectrum.PeakFrequency", Func: spectrum.PeakFrequency, Class: reference.Search,
 		Args: args(specHs, specTp, specGamma), Results: result("Hz"),
 		Eval: func(in reference.In) (reference.Out, error) {

@@ -189,6 +189,7 @@ var spectrumStatsSubjects = []reference.Subject{
 			{Name: "forward", In: func(in reference.In) bool { return math.Abs(in.F("offset")) <= 90 }},
 			{Name: "backward", In: func(in reference.In) bool { return math.Abs(in.F("offset")) > 90 }},
 		}, Tests: []string{"TestSpreadingIntegratesToOne"}},
+	{Name: "spectrum.CosNWidth", Func: spectrum.CosNWidth, Class: reference.Formula, Args: args(reference.Number("power", "1", reference.NonNegative, 2)), Results: result("deg"), Tests: []string{"TestCosNWidth"}},
 	{Name: "spectrum.GodaSpread.S", Func: spectrum.GodaSpread.S, Class: reference.Formula, Args: args(reference.Number("frequency", "Hz", reference.NonNegativeInf, 0.2), reference.Number("smax", "1", reference.NonNegative, 10), specFp), Results: result("1"),
 		Eval: func(in reference.In) (reference.Out, error) {
 			return reference.Out{"": spectrum.GodaSpread{SMax: in.F("smax"), Fp: in.F("fp")}.S(in.F("frequency"))}, nil
