@@ -83,7 +83,7 @@ func (w *Water) Appraise(depart time.Time) (Appraisal, error) {
 		case f.State == Unknown && a.State == Met:
 			a.State = Unknown
 		}
-		if s := f.step(); !(s >= a.Margin) { // also for NaN
+		if s := f.step(); a.Margin == a.Margin && !(s >= a.Margin) { // a NaN comes in and stays
 			a.Margin, a.Closest = s, r
 		}
 	}

@@ -7,6 +7,7 @@ import (
 
 	"followingsea.example/route"
 	"followingsea.example/tide"
+	"followingsea.example/wave"
 	"followingsea.example/wind"
 )
 
@@ -332,3 +333,60 @@ func TestPrepareRefuses(t *testing.T) {
 var _ HeightSource = (*tide.Table)(nil)
 var _ StreamSource = (*tide.ClockStreams)(nil)
 var _ SwellSource = wind.Swells{}
+
+// TestBrokenAndUnknown: the two lists are the findings of those states.
+func TestBrokenAndUnknown(t *testing.T) {
+	p, d := coach(), fairDay(t, steadyWind(t, 9, 270))
+	p.Limits[GreatestWind], d.Warning = Ask(5), Warning{}
+	a := appraise(t, prepare(t, eastward(t), d, p), 0)
+	if b := a.Broken(); len(b) != 1 || b[0].Rule != GreatestWind {
+		t.Errorf("broken: %v", b)
+	}
+	if u := a.Unknown(); len(u) != 1 || u[0].Rule != NoWarning {
+		t.Errorf("unknown: %v", u)
+	}
+	if a.State != Broken || a.Margin == a.Margin {
+		t.Errorf("state %v, margin %v", a.State, a.Margin)
+	}
+}
+
+// TestSwellSpeed composes the phase speed on the current by hand.
+func TestSwellSpeed(t *testing.T) {
+	d := fairDay(t, steadyWind(t, 9, 270))
+	d.Streams = []StreamGauge{{Stream: constantStream{East: 0.5}}}
+	w := prepare(t, eastward(t), d, coach())
+	m, err := w.Moment(5000, at(0.5))
+	if err != nil {
+		t.Fatal(err)
+	}
+	got, want := w.SwellSpeed(m, wind.Swell{Hs: 1, Tp: 9, From: 270}), wave.OnCurrent(9, 21, 0.5).PhaseSpeed
+	if !near(got, want, 1e-3) { // the run is a geodesic: due east to a hundredth of a degree
+		t.Errorf("%v, by hand %v", got, want)
+	}
+}
+
+// TestLightAndLength: the light is that of the finish, the length that of the
+// legs.
+func TestLightAndLength(t *testing.T) {
+	w := prepare(t, eastward(t), fairDay(t, steadyWind(t, 9, 270)), coach())
+	run := w.Run()
+	dawn, dusk := w.Light(at(0))
+	day, err := route.Daylight(run.Points[1], morning)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, d := range []time.Duration{dawn.Sub(day.CivilDawn.Time), dusk.Sub(day.CivilDusk.Time)} {
+		if !near(d.Seconds(), 0, 1) {
+			t.Errorf("light from %v to %v, almanac %v to %v", dawn, dusk, day.CivilDawn.Time, day.CivilDusk.Time)
+		}
+	}
+	if !near(w.Length(), run.Length(), 1e-6) || !near(w.Length(), 10000, 1e-3) {
+		t.Errorf("length %v", w.Length())
+	}
+	a := appraise(t, w, 0)
+	for _, f := range a.Findings {
+		if f.Rule == LeastDaylight && !near(f.Value, day.CivilDusk.Time.Sub(a.Late).Seconds(), 1) {
+			t.Errorf("light left %v", f.Value)
+		}
+	}
+}
