@@ -5,6 +5,8 @@ import (
 	"errors"
 	"fmt"
 	"io"
+	"math"
+	"strconv"
 	"strings"
 	"time"
 
@@ -40,7 +42,7 @@ func fail(err error) error { return fmt.Errorf("%w: %w", ErrFile, err) }
 // disagree, or those of NewTable. At most 32 MB and 250,000 turns are read.
 func ReadTable(r io.Reader, o Options) (*Table, error) {
 	head := bufio.NewReaderSize(r, 4096)
-	named := datumComment(head)
+	named := Datum(comment(head, "datum"))
 	cols := []table.Column{
 		{Name: "time", Quantity: table.Time, Required: true},
 		{Name: "height", Quantity: table.Length, Required: true, Lo: -25, Hi: 25},
@@ -109,23 +111,40 @@ func ReadTable(r io.Reader, o Options) (*Table, error) {
 	return tb, nil
 }
 
-// datumComment looks for "# datum: NAME" among the comments at the head of
-// the file, without consuming anything: within its first 4096 bytes.
-func datumComment(r *bufio.Reader) Datum {
+// comment looks for "# NAME: value" among the comments at the head of the
+// file, without consuming anything: within its first 4096 bytes.
+func comment(r *bufio.Reader, name string) string {
 	head, _ := r.Peek(4096)
 	for _, line := range strings.Split(string(head), "\n") {
 		c, ok := strings.CutPrefix(strings.TrimPrefix(strings.TrimSpace(line), "\ufeff"), "#")
 		if !ok {
 			break
 		}
-		name, value, ok := strings.Cut(c, ":")
-		if ok && strings.EqualFold(strings.TrimSpace(name), "datum") {
+		key, value, ok := strings.Cut(c, ":")
+		if ok && strings.EqualFold(strings.TrimSpace(key), name) {
 			if v := strings.TrimSpace(value); len(v) <= 40 {
-				return Datum(v)
+				return v
 			}
 		}
 	}
-	return UnknownDatum
+	return ""
+}
+
+// rangeComment reads "# spring range: 5.5 m" (or ft), NaN when there is none.
+func rangeComment(r *bufio.Reader, name string) float64 {
+	v, unit, _ := strings.Cut(comment(r, name), " ")
+	x, err := strconv.ParseFloat(v, 64)
+	switch strings.TrimSpace(unit) {
+	case "m":
+	case "ft":
+		x *= Foot
+	default:
+		return math.NaN()
+	}
+	if err != nil || !(x >= 0 && x <= 25) {
+		return math.NaN()
+	}
+	return x
 }
 
 // guessKinds names turns high or low by their neighbours.
@@ -254,15 +273,25 @@ func WriteClockStreams(w io.Writer, c *ClockStreams) error {
 
 // ReadHourTable reads a table of streams by hour from high water:
 //
+//	# spring range: 5.5 m
+//	# neap range: 2.4 m
 //	hour,set_deg,springs_kn,neaps_kn
 //	-6,245,1.8,0.9
 //	-5,250,1.1,0.5
 //
 // hour counts from high water at the reference port, negative before it;
-// springs_ and neaps_ have a unit of speed. The mean ranges at the reference port are
-// the caller's, in metres. Errors are ErrFile with the line and the column.
+// springs_ and neaps_ have a unit of speed. The mean ranges at the reference
+// port stand in the two comments, in m or ft; a spring range given here, in
+// metres, takes their place. Errors are ErrFile with the line and the column.
 func ReadHourTable(r io.Reader, springRange, neapRange float64) (*HourTable, error) {
-	t, err := table.NewReader(r, []table.Column{
+	head := bufio.NewReaderSize(r, 4096)
+	if springRange == 0 && neapRange == 0 {
+		springRange, neapRange = rangeComment(head, "spring range"), rangeComment(head, "neap range")
+		if math.IsNaN(springRange) || math.IsNaN(neapRange) {
+			return nil, fail(fmt.Errorf("%w: no mean ranges: want comments such as %q and %q before the header", ErrValue, "# spring range: 5.5 m", "# neap range: 2.4 m"))
+		}
+	}
+	t, err := table.NewReader(head, []table.Column{
 		{Name: "hour", Quantity: table.Count, Required: true, Lo: -13, Hi: 13},
 		{Name: "set", Quantity: table.Angle, Required: true, Lo: 0, Hi: 360},
 		{Name: "springs", Quantity: table.Speed, Required: true, Lo: 0, Hi: fastest},
@@ -308,8 +337,12 @@ func ReadHourTable(r io.Reader, springRange, neapRange float64) (*HourTable, err
 	return h, nil
 }
 
-// WriteHourTable writes the table as ReadHourTable reads it, in m/s.
+// WriteHourTable writes the table as ReadHourTable reads it, in m/s, with its
+// mean ranges as comments.
 func WriteHourTable(w io.Writer, h *HourTable) error {
+	if _, err := fmt.Fprintf(w, "# spring range: %v m\r\n# neap range: %v m\r\n", h.springs, h.neaps); err != nil {
+		return err
+	}
 	t := table.NewWriter(w, "hour", "set_deg", "springs_m_s", "neaps_m_s")
 	for _, r := range h.rows {
 		t.Number(r.Hour)
@@ -323,6 +356,46 @@ func WriteHourTable(w io.Writer, h *HourTable) error {
 		}
 	}
 	return t.Flush()
+}
+
+// ReadStreams reads a table of streams of either kind, by clock time
+// (ReadClockStreams) or by hour from high water (ReadHourTable, with its
+// ranges in comments), which it tells by the header: a first column named hour
+// is the second kind. That one is hung on the tides of the reference port,
+// which may be nil for the first; rows further apart than gap (zero: 2 hours)
+// have nothing known between them in the first kind. Errors are those of the
+// reader it comes to, and ErrTurns where the port is missing.
+func ReadStreams(r io.Reader, port *Table, gap time.Duration) (*ClockStreams, error) {
+	head := bufio.NewReaderSize(r, 4096)
+	if !byHour(head) {
+		return ReadClockStreams(head, gap)
+	}
+	h, err := ReadHourTable(head, 0, 0)
+	if err != nil {
+		return nil, err
+	}
+	if port == nil {
+		return nil, fmt.Errorf("%w: a table by hour from high water: want the high waters of its reference port", ErrTurns)
+	}
+	return h.On(port)
+}
+
+// byHour reports whether the header in the first 4096 bytes has a column hour.
+func byHour(r *bufio.Reader) bool {
+	head, _ := r.Peek(4096)
+	for _, line := range strings.Split(string(head), "\n") {
+		line = strings.TrimPrefix(strings.TrimSpace(line), "\ufeff")
+		if line == "" || strings.HasPrefix(line, "#") {
+			continue
+		}
+		for _, cell := range strings.Split(line, ",") {
+			if strings.EqualFold(strings.TrimSpace(cell), "hour") {
+				return true
+			}
+		}
+		return false
+	}
+	return false
 }
 
 // ReadEvents reads a table of current events:

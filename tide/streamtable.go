@@ -228,16 +228,26 @@ func (h *HourTable) On(port *Table) (*ClockStreams, error) {
 //
 //	HourOn = NaN if the instant is outside the table, or the table has no high water
 func (t *Table) HourOn(at time.Time) float64 {
-	if i, _ := t.find(at); i < 0 {
+	i, s := t.find(at)
+	if i < 0 {
 		return math.NaN()
 	}
 	best := math.NaN()
-	for _, u := range t.turns {
-		if !u.High {
-			continue
-		}
-		if h := clock.Seconds(u.Time, at) / 3600; !(math.Abs(h) > math.Abs(best)) {
+	nearer := func(k int) {
+		if h := (s - t.at[k]) / 3600; !(math.Abs(h) > math.Abs(best)) {
 			best = h
+		}
+	}
+	for k := i; k >= 0; k-- {
+		if t.turns[k].High {
+			nearer(k)
+			break
+		}
+	}
+	for k := i + 1; k < len(t.turns); k++ {
+		if t.turns[k].High {
+			nearer(k)
+			break
 		}
 	}
 	return best

@@ -737,7 +737,7 @@ func TestHourTableRoundTrip(t *testing.T) {
 	if err := tide.WriteHourTable(&b, want); err != nil {
 		t.Fatal(err)
 	}
-	got, err := tide.ReadHourTable(&b, 5.5, 2.4)
+	got, err := tide.ReadHourTable(&b, 0, 0)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -758,6 +758,37 @@ func TestHourTableRoundTrip(t *testing.T) {
 		if h, err := tide.ReadHourTable(strings.NewReader(text), 5, 2); h != nil || !errors.Is(err, tide.ErrFile) || !strings.Contains(err.Error(), want) {
 			t.Errorf("%q: %v, want %q", text, err, want)
 		}
+	}
+}
+
+func TestReadStreams(t *testing.T) {
+	const byHour = "# spring range: 20 ft\n# neap range: 2.4 m\nhour,set_deg,springs_kn,neaps_kn\n-6,245,1.8,0.9\n-3,250,1.1,0.5\n0,70,1,0.5\n3,65,2,1\n6,60,1,0.5\n"
+	port := day(t, tide.Options{})
+	c, err := tide.ReadStreams(strings.NewReader(byHour), port, 0)
+	if err != nil {
+		t.Fatal(err)
+	}
+	h, err := tide.ReadHourTable(strings.NewReader(byHour), 0, 0)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if s, n := h.Ranges(); math.Abs(s-6.096) > 1e-12 || n != 2.4 {
+		t.Error(s, n)
+	}
+	near(t, "at high water", c.Velocity(utc("2026-08-15 17:30")).East, h.At(0, (6.063+0.409+6.063+0.204)/2).East, 1e-12)
+	if _, err := tide.ReadStreams(strings.NewReader(byHour), nil, 0); !errors.Is(err, tide.ErrTurns) {
+		t.Error(err)
+	}
+	if _, err := tide.ReadStreams(strings.NewReader("hour,set_deg,springs_kn,neaps_kn\n-6,245,1.8,0.9\n"), port, 0); !errors.Is(err, tide.ErrFile) || !strings.Contains(err.Error(), "spring range") {
+		t.Error(err)
+	}
+	k, err := tide.ReadStreams(strings.NewReader("\ufeff# slack at the point\ntime,rate_kn,set_deg\n2026-06-01T00:00Z,1,20\n2026-06-01T01:00Z,2,20\n"), nil, 0)
+	if err != nil {
+		t.Fatal(err)
+	}
+	near(t, "by clock", k.Velocity(utc("2026-06-01 00:30")).Stream().Rate/tide.Knot, 1.5, 1e-12)
+	if _, err := tide.ReadStreams(strings.NewReader(""), nil, 0); !errors.Is(err, tide.ErrFile) {
+		t.Error(err)
 	}
 }
 
@@ -823,6 +854,7 @@ func TestReadersAreBounded(t *testing.T) {
 		"table":  func(r *rows) error { _, err := tide.ReadTable(r, tide.Options{}); return err },
 		"clock":  func(r *rows) error { _, err := tide.ReadClockStreams(r, 0); return err },
 		"hours":  func(r *rows) error { _, err := tide.ReadHourTable(r, 5, 2); return err },
+		"either": func(r *rows) error { _, err := tide.ReadStreams(r, nil, 0); return err },
 		"events": func(r *rows) error { _, err := tide.ReadEvents(r); return err },
 	} {
 		for _, r := range []*rows{{head: long, row: long}, {head: "# datum: ", row: long}, {head: "\n", row: "\n\n\n\n\n\n\n\n"}, {head: "time,height_m,kind,rate_kn\n", row: "2026-01-01T00:00Z,1,high,1\n"}} {
@@ -875,6 +907,23 @@ func FuzzReadClockStreams(f *testing.F) {
 		}
 		if d := cmp.Diff(c.Samples(), again.Samples()); d != "" {
 			t.Error(d)
+		}
+	})
+}
+
+func FuzzReadStreams(f *testing.F) {
+	f.Add("# spring range: 5 m\n# neap range: 2 m\nhour,set_deg,springs_kn,neaps_kn\n-1,20,2,1\n0,,0,0\n")
+	f.Add("time,rate_kn,set_deg\n2026-06-01T00:00Z,1.2,20\n2026-06-01T01:00Z,0,\n")
+	port := day(f, tide.Options{})
+	f.Fuzz(func(t *testing.T, text string) {
+		c, err := tide.ReadStreams(strings.NewReader(text), port, 0)
+		if err != nil {
+			return
+		}
+		for _, s := range c.Samples() {
+			if v := c.Velocity(s.Time); math.IsNaN(v.East) || math.IsNaN(v.North) {
+				t.Errorf("NaN at a row: %v", s)
+			}
 		}
 	})
 }

@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"errors"
 	"math"
+	"slices"
 	"strings"
 	"testing"
 	"time"
@@ -647,5 +648,113 @@ func TestEventsAgainstAScan(t *testing.T) {
 	}
 	if k != len(events) {
 		t.Errorf("%d events, the scan finds %d", len(events), k)
+	}
+}
+
+// TestWindowsAgreeWithHeights: a window opens and closes where the sum
+// crosses the level, and nowhere else, whatever the shape of the tide.
+func TestWindowsAgreeWithHeights(t *testing.T) {
+	ids := []string{"8410140", "1612340", "8729840"}
+	tides := map[string][]*harmonic.Tide{}
+	for _, id := range ids {
+		tides[id] = []*harmonic.Tide{predictor(t, id, harmonic.AtInstant), predictor(t, id, harmonic.ByYear)}
+	}
+	rapid.Check(t, func(t *rapid.T) {
+		id := rapid.SampledFrom(ids).Draw(t, "station")
+		td := tides[id][rapid.IntRange(0, 1).Draw(t, "nodes")]
+		from := utc("2026-12-25 00:00").Add(time.Duration(rapid.IntRange(0, 20000).Draw(t, "minutes")) * time.Minute)
+		to := from.Add(time.Duration(rapid.IntRange(1, 6000).Draw(t, "length")) * time.Minute)
+		level := published.TideStation(id).Z0 + rapid.Float64Range(-0.5, 0.5).Draw(t, "level")
+		open, err := td.Windows(tide.Bar{Need: level}, from, to)
+		if err != nil {
+			t.Fatal(err)
+		}
+		shut, err := td.Below(level, from, to)
+		if err != nil {
+			t.Fatal(err)
+		}
+		var sum time.Duration
+		for _, w := range append(append([]tide.Window(nil), open...), shut...) {
+			sum += w.Duration()
+			newYear := utc("2027-01-01 00:00")
+			if !w.CutFrom && !w.From.Equal(newYear) {
+				near(t, "opens", td.Height(w.From), level, 1e-8)
+			}
+			if !w.CutTo && !w.To.Equal(newYear) {
+				near(t, "closes", td.Height(w.To), level, 1e-8)
+			}
+		}
+		near(t, "open and shut make the whole", sum.Seconds(), to.Sub(from).Seconds(), 1e-3)
+		for at := from; !at.After(to); at = at.Add(11 * time.Minute) {
+			in := false
+			for _, w := range open {
+				in = in || w.Contains(at)
+			}
+			if h := td.Height(at); in != (h >= level) && math.Abs(h-level) > 1e-6 && !at.Equal(utc("2027-01-01 00:00")) {
+				t.Fatalf("%v: height %v, level %v, open %v", at, h, level, in)
+			}
+		}
+	})
+	td := tides["8410140"][0]
+	always, err := td.Windows(tide.Bar{Charted: 20}, utc("2026-01-01 00:00"), utc("2026-01-03 00:00"))
+	if err != nil || len(always) != 1 || !always[0].CutFrom || !always[0].CutTo {
+		t.Error(always, err)
+	}
+	never, err := td.Windows(tide.Bar{Charted: -20}, utc("2026-01-01 00:00"), utc("2026-01-03 00:00"))
+	if err != nil || len(never) != 0 {
+		t.Error(never, err)
+	}
+	if _, err := td.Windows(tide.Bar{Need: math.NaN()}, utc("2026-01-01 00:00"), utc("2026-01-03 00:00")); !errors.Is(err, harmonic.ErrStation) {
+		t.Error(err)
+	}
+	if _, err := td.Below(1, utc("2026-01-03 00:00"), utc("2026-01-01 00:00")); !errors.Is(err, harmonic.ErrSpan) {
+		t.Error(err)
+	}
+}
+
+// TestWindowsOfM2ByHand: M2 of 2 m on a mean of 3 m stands above 4 m for a
+// third of its period.
+func TestWindowsOfM2ByHand(t *testing.T) {
+	td, err := harmonic.New(harmonic.Station{Datum: tide.LAT, Z0: 3, Constituents: []harmonic.Constituent{{Name: "M2", Amplitude: 2}}}, harmonic.Without)
+	if err != nil {
+		t.Fatal(err)
+	}
+	w, err := td.Windows(tide.Bar{Charted: tide.Drying(3), Need: 1}, utc("2026-01-01 00:00"), utc("2026-01-04 00:00"))
+	if err != nil || len(w) < 5 {
+		t.Fatal(w, err)
+	}
+	for _, v := range w {
+		if !v.CutFrom && !v.CutTo {
+			near(t, "hours", v.Duration().Hours(), 360/harmonic.Speed("M2")/3, 1e-6)
+		}
+	}
+}
+
+// TestSpreadOfTheCosine measures how far real tides run from the cosine
+// between their turns, the figures that package tide documents.
+func TestSpreadOfTheCosine(t *testing.T) {
+	for id, want := range map[string]float64{"8410140": 0.046, "8443970": 0.058, "9414290": 0.037, "1612340": 0.042} {
+		td := predictor(t, id, harmonic.ByYear)
+		turns, err := td.Turns(utc("2026-01-01 00:00"), utc("2026-05-01 00:00"), 0.01)
+		if err != nil {
+			t.Fatal(err)
+		}
+		var worst []float64
+		h := make([]float64, 100)
+		for i := 1; i < len(turns); i++ {
+			l := tide.Limb{From: turns[i-1], To: turns[i]}
+			if d := l.Duration() / 3600; d < 5 || d > 7 {
+				continue
+			}
+			n := int(l.Duration() / 360)
+			td.Heights(h[:n], l.From.Time, 6*time.Minute)
+			w := 0.0
+			for k := range h[:n] {
+				w = math.Max(w, math.Abs(h[k]-l.Height(l.From.Time.Add(time.Duration(k)*6*time.Minute), tide.ByCosine)))
+			}
+			worst = append(worst, w/l.Range())
+		}
+		slices.Sort(worst)
+		near(t, id+", 95th percentile of the largest error, of the range", worst[(len(worst)-1)*95/100], want, 0.002)
 	}
 }

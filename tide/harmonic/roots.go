@@ -50,10 +50,9 @@ func (s *sum) rootsIn(all []root, order int, from, to time.Time, year int) []roo
 	buf := make([]float64, rootChunk+2)
 	ws := make([]wave, 0, len(s.terms))
 	step := rootStep
-	total := int(to.Sub(from)/step) + 1 // samples up to and including the first at or after to
-	if from.Add(time.Duration(total-1) * step).Before(to) {
-		total++
-	}
+	// One step more on either side, so that the first and the last interval have neighbours too.
+	base := from.Add(-step)
+	total := int(to.Sub(base)/step) + 3
 	f := func(order int, tau float64) float64 {
 		v := derivative(ws, order, tau)
 		if order == 0 {
@@ -76,7 +75,7 @@ func (s *sum) rootsIn(all []root, order int, from, to time.Time, year int) []roo
 	for lo := 0; lo < total-1; lo += rootChunk {
 		n := min(rootChunk+2, total-lo)
 		v := buf[:n]
-		start := from.Add(time.Duration(lo) * step)
+		start := base.Add(time.Duration(lo) * step)
 		s.fill(v, start, step, order, year)
 		for i := 0; i < min(rootChunk, n-1); i++ {
 			a, b := v[i], v[i+1]

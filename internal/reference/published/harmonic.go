@@ -151,6 +151,8 @@ var harmonicSubjects = []reference.Subject{
 			}
 			return out, nil
 		}, Tests: []string{"TestTurnsOfAYear", "TestProminence", "TestOracleTurnsAreComplete"}},
+	{Name: "harmonic.Tide.Windows", Func: (*harmonic.Tide).Windows, Class: reference.Search, Tests: []string{"TestWindowsOfM2ByHand", "TestWindowsAgreeWithHeights"}},
+	{Name: "harmonic.Tide.Below", Func: (*harmonic.Tide).Below, Class: reference.Search, Tests: []string{"TestWindowsOfM2ByHand", "TestWindowsAgreeWithHeights"}},
 	{Name: "harmonic.Tide.Table", Func: (*harmonic.Tide).Table, Class: reference.Composed, Tests: []string{"TestTableSpansTheQuestion"}},
 	{Name: "harmonic.NewStream", Func: harmonic.NewStream, Class: reference.Constructor, Tests: []string{"TestStreamsRefuse"}},
 	{Name: "harmonic.Stream.Rate", Func: (*harmonic.Stream).Rate, Class: reference.Formula, Args: []reference.Arg{reference.Text("station", "PUG1741"), reference.Text("nodes", "by year"), atArg}, Results: []reference.Result{{Name: "rate", Unit: "m/s"}},

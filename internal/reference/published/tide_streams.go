@@ -133,6 +133,7 @@ var tideStreamSubjects = []reference.Subject{
 	{Name: "tide.WriteClockStreams", Func: tide.WriteClockStreams, Class: reference.Writer, Tests: []string{"TestClockStreamsRoundTrip", "FuzzReadClockStreams"}},
 	{Name: "tide.ReadHourTable", Func: tide.ReadHourTable, Class: reference.Reader, Tests: []string{"TestHourTableRoundTrip", "TestReadersAreBounded", "FuzzReadHourTable"}},
 	{Name: "tide.WriteHourTable", Func: tide.WriteHourTable, Class: reference.Writer, Tests: []string{"TestHourTableRoundTrip", "FuzzReadHourTable"}},
+	{Name: "tide.ReadStreams", Func: tide.ReadStreams, Class: reference.Reader, Tests: []string{"TestReadStreams", "TestReadersAreBounded", "FuzzReadStreams"}},
 	{Name: "tide.ReadEvents", Func: tide.ReadEvents, Class: reference.Reader, Tests: []string{"TestEventsRoundTrip", "TestReadersAreBounded", "FuzzReadEvents"}},
 	{Name: "tide.WriteEvents", Func: tide.WriteEvents, Class: reference.Writer, Tests: []string{"TestEventsRoundTrip", "FuzzReadEvents"}},
 }
