@@ -51,6 +51,8 @@ var waveSources = []reference.Source{
 	{Key: "PiersonNeumannJames1955", Citation: "Pierson, W. J., Neumann, G. and James, R. W. (1955). Practical Methods for Observing and Forecasting Ocean Waves. U.S. Navy Hydrographic Office, H.O. Pub. 603", ID: "H.O. Pub. 603"},
 	{Key: "LewisPNA1989", Citation: "Lewis, E. V., editor (1989). Principles of Naval Architecture, 2nd revision, volume III: Motions in Waves and Controllability. SNAME"},
 	{Key: "CasasPratHolthuijsen2010", Citation: "Casas-Prat, M. and Holthuijsen, L. H. (2010). Short-term statistics of waves observed in deep water. J. Geophys. Res. 115, C09024", ID: "doi:10.1029/2009JC005742"},
+	{Key: "NAVEDTRA14010", Citation: "U.S. Navy, Naval Education and Training Program. Aerographer's Mate 1 and C, chapter 6: Sea Surface Forecasting. NAVEDTRA 14010", ID: "NAVEDTRA 14010"},
+	{Key: "CoastalWiki-SurfSimilarity", Citation: "Coastal Wiki, Flanders Marine Institute. Surf similarity parameter"},
 }
 
 const pi = math.Pi

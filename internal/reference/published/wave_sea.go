@@ -155,7 +155,6 @@ var waveSeaSubjects = []reference.Subject{
 		Tests: []string{"TestBreakerTypes"}},
 	{Name: "wave.ShoreBreakerType", Func: wave.ShoreBreakerType, Class: reference.Formula, Args: []reference.Arg{waveXi},
 		Results: []reference.Result{{Name: "type", Unit: "text"}}, Unknown: []string{"none"}, Regimes: breakerRegimes(0.4, 2.0),
-		NoneFound: map[string]string{"spilling": breakerNone, "plunging": breakerNone, "surging": breakerNone},
 		Eval: func(in reference.In) (reference.Out, error) {
 			return reference.Out{"": wave.ShoreBreakerType(in.F("xi")).String()}, nil
 		},
@@ -383,8 +382,6 @@ var waveSeaSubjects = []reference.Subject{
 		Eval:    func(in reference.In) (reference.Out, error) { return one(solved(in).SameSpeedCourse(in.F("speed"))) },
 		Tests:   []string{"TestPropertyEncounter"}},
 }
-
-const breakerNone = "Battjes (1974) could not be opened; the limits are as remembered"
 
 func breakerRegimes(spilling, plunging float64) []reference.Regime {
 	return []reference.Regime{
