@@ -117,7 +117,7 @@ func FastestMileTime(speed float64) float64 {
 //
 //	NaN for a mean of zero or less, a gust below the mean, an infinity or NaN
 //
-// Source: [WMO-8] definition of the gust factor.
+// Source: [WMO-8] definition of the gust factor; [Harris2018].
 func GustFactor(gust, mean float64) float64 {
 	if !(mean > 0 && gust >= mean && gust <= math.MaxFloat64) {
 		return math.NaN()

@@ -380,8 +380,7 @@ var windExtremes = []ref.Subject{
 	{
 		Name: "wind.GustFactor", Func: wind.GustFactor, Class: ref.Formula,
 		Args: []ref.Arg{ref.Number("gust", "m/s", ref.NonNegative, 12), ref.Number("mean", "m/s", ref.Positive, 8)}, Results: []ref.Result{{Unit: "1"}},
-		NoneFound: map[string]string{"all": "a definition; worked ratios found belong to programs or to one storm's record"},
-		Tests:     []string{"TestGustFactor"},
+		Tests: []string{"TestGustFactor"},
 	},
 	{
 		Name: "wind.ReportableGust", Func: wind.ReportableGust, Class: ref.Formula,
@@ -488,8 +487,7 @@ var windDirection = []ref.Subject{
 			v := m.Vector.Wind()
 			return ref.Out{"speed": m.Speed, "from": m.From, "vector_speed": v.Speed, "vector_from": v.From, "steadiness": m.Steadiness}, nil
 		},
-		NoneFound: map[string]string{"all": "no printed steadiness or resultant with the winds it was made of: climatologies print the ratio, the guidance the formulas"},
-		Tests:     []string{"TestAverageOfWinds", "TestVectorMeanIsNeverFasterThanTheScalar"},
+		Tests: []string{"TestAverageOfWinds", "TestVectorMeanIsNeverFasterThanTheScalar"},
 	},
 	{
 		Name: "wind.TurnOf", Func: wind.TurnOf, Class: ref.Formula,

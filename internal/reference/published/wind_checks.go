@@ -191,6 +191,8 @@ var windPrints = []ref.Check{
 	{ID: "scalar-direction-constant", Subject: "wind.ScalarDirection", In: "from=[350 0 10]", Result: "mean", Printed: "0", Basis: ref.Exact},
 	{ID: "scalar-direction-deviation", Subject: "wind.ScalarDirection", In: "from=[355 5]", Result: "deviation", Printed: "5", Basis: ref.Exact},
 	{ID: "combined-deviation", Subject: "wind.CombineDeviations", In: "parts=[3 4 3 4]", Printed: "3.5355339059327378", Basis: ref.Exact},
+	{ID: "average-north-west-north-east", Subject: "wind.Average", In: "speed=[5 10] mph, from=[315 45]", Result: "vector_from", Printed: "18.43", Basis: ref.Printed, Source: "KeithBC", Locator: "north-west at 5 and north-east at 10"},
+	{ID: "gust-factor-milwaukee", Subject: "wind.GustFactor", In: "gust=16 mph, mean=10 mph", Printed: "1.6", Basis: ref.Printed, Source: "Harris2018", Locator: "a gust factor of 1.6 turns 10 mph into 16 mph"},
 	{ID: "average-right-angle", Subject: "wind.Average", In: "speed=[3 4], from=[0 90]", Result: "vector_speed", Printed: "2.5", Basis: ref.Exact},
 	{ID: "average-steadiness", Subject: "wind.Average", In: "speed=[3 4], from=[0 90]", Result: "steadiness", Printed: "5/7", Basis: ref.Exact},
 	{ID: "veer-south-west-to-west", Subject: "wind.TurnOf", In: "from_a=225, from_b=270", Result: "kind", Printed: "veer", Basis: ref.Printed, Source: "MetOffice-MarineGlossary", Locator: "veering: clockwise, SW to W"},

@@ -31,6 +31,8 @@ var windSources = []reference.Source{
 	{Key: "NWS-GreatLakes", Citation: "US National Weather Service, Central Region (2008): Great Lakes marine safety, Beaufort wind scale"},
 	{Key: "HUGS", Citation: "Unidata (2018): teaching package with tests of wind components and directions"},
 	{Key: "DriftModelDocs", Citation: "Documentation of an open drift model: wind drift coefficient with and beside Stokes drift"},
+	{Key: "KeithBC", Citation: "KeithBC: average wind direction worked by hand, answer in a weather forum"},
+	{Key: "Harris2018", Citation: "Account of the gust factor method of Harris and Kahl for stations of the United States (text read as a copy)"},
 	{Key: "SynopticLecture", Citation: "University lecture slides on synoptic meteorology: computation of geostrophic winds"},
 	{Key: "Stull2017", Citation: "R. Stull (2017): Practical Meteorology: An Algebra-based Survey of Atmospheric Science. University of British Columbia, chapter 10", ID: "isbn:9780888652836"},
 	{Key: "AMS-Glossary", Citation: "American Meteorological Society: Glossary of Meteorology"},
