@@ -122,7 +122,7 @@ const (
 
 var stdmet = [bColumns]stdmetColumn{
 	bWDIR: {[]string{"WDIR", "WD"}, []float64{999}, 0, 360, []string{"degT"}},
-	bWSPD: {[]string{"WSPD"}, []float64{99, 999}, 0, 98.9, []string{"m/s"}},
+	bWSPD: {[]string{"WSPD"}, []float64{99, 999}, 0, StrongestMean, []string{"m/s"}},
 	bGST:  {[]string{"GST", "GUST"}, []float64{99, 999}, 0, 98.9, []string{"m/s"}},
 	bWVHT: {[]string{"WVHT"}, []float64{99, 999}, 0, 40, []string{"m"}},
 	bDPD:  {[]string{"DPD"}, []float64{99, 999}, 0, 60, []string{"sec", "s"}},

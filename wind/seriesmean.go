@@ -77,22 +77,10 @@ func (s Series) Around(start, end time.Time, margin time.Duration) (Around, erro
 		return Around{}, err
 	}
 	side := func(a, b time.Time) Mean {
-		want := clock.Seconds(a, b)
-		if a.Before(s.Start()) {
-			a = s.Start()
-		}
-		if b.After(s.End()) {
-			b = s.End()
-		}
-		none := new(averager).mean()
-		if !a.Before(b) {
-			return none
-		}
 		m, err := s.partly(a, b)
 		if err != nil {
-			return none
+			return new(averager).mean() // nothing is known
 		}
-		m.Covered *= clock.Seconds(a, b) / want
 		return m
 	}
 	out := Around{
@@ -105,7 +93,8 @@ func (s Series) Around(start, end time.Time, margin time.Duration) (Around, erro
 	return out, nil
 }
 
-// partly is Mean for a span whose ends may lie in gaps.
+// partly is Mean for a span whose ends may lie in gaps or outside the record:
+// of what lies between the first and the last sample inside it.
 func (s Series) partly(start, end time.Time) (Mean, error) {
 	want := clock.Seconds(start, end)
 	if _, err := s.At(start); err != nil {

@@ -22,13 +22,13 @@ var (
 // ErrHeight is a wave height that is negative or not a number.
 var ErrHeight = errors.New("wind: wave height out of range")
 
-// Strongest is the highest mean speed or gust, in m/s, that is accepted from
-// outside data: just above the strongest gust ever measured at the surface
-// (113.2 m/s, Barrow Island, 10 April 1996). More is a slip of units.
+// Strongest is the highest gust, in m/s, that is accepted from outside data:
+// just above the strongest ever measured at the surface (113.2 m/s, Barrow
+// Island, 10 April 1996). More is a slip of units.
 const Strongest = 115
 
-// StrongestMean is the highest mean speed, in m/s, that a table of winds may
-// hold: above any ten-minute mean measured over water. A file that has more has
+// StrongestMean is the highest mean speed, in m/s, that is accepted from outside
+// data: above any ten-minute mean measured over water. A file that has more has
 // its units wrong.
 const StrongestMean = 70
 
@@ -52,11 +52,11 @@ type Wind struct {
 // direction in degrees true. The gust is unknown. At zero speed the direction
 // is dropped, whatever it was.
 //
-// The error is ErrSpeed for a speed outside 0 to [Strongest] or
+// The error is ErrSpeed for a speed outside 0 to [StrongestMean] or
 // ErrDirection for a direction outside 0 to 360.
 func New(speed, from float64) (Wind, error) {
-	if !(speed >= 0 && speed <= Strongest) {
-		return Wind{}, fmt.Errorf("%w: Speed %v m/s is outside 0 to %v", ErrSpeed, speed, Strongest)
+	if !(speed >= 0 && speed <= StrongestMean) {
+		return Wind{}, fmt.Errorf("%w: Speed %v m/s is outside 0 to %v", ErrSpeed, speed, StrongestMean)
 	}
 	if speed == 0 {
 		return Calm(), nil
@@ -94,8 +94,8 @@ func (w Wind) GustKnown() bool { return w.Gust >= w.Speed && w.Gust > 0 }
 
 // check reports what is wrong with a wind, wherever it was made.
 func (w Wind) check() error {
-	if !(w.Speed >= 0 && w.Speed <= Strongest) {
-		return fmt.Errorf("%w: Speed %v m/s is outside 0 to %v", ErrSpeed, w.Speed, Strongest)
+	if !(w.Speed >= 0 && w.Speed <= StrongestMean) {
+		return fmt.Errorf("%w: Speed %v m/s is outside 0 to %v", ErrSpeed, w.Speed, StrongestMean)
 	}
 	if w.Speed > 0 && !(w.From >= 0 && w.From <= 360) {
 		return fmt.Errorf("%w: From %v is outside 0 to 360", ErrDirection, w.From)
