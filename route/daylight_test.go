@@ -116,7 +116,7 @@ func TestDaylightAgainstAltitude(t *testing.T) {
 // hours.
 func TestDayLengthsOfBothHemispheres(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		lat, dec := draw(t, "lat", 0, 90), draw(t, "dec", -23.44, 23.44)
+		lat, dec := draw(t, "lat", 0, 89.9), draw(t, "dec", -23.44, 23.44)
 		near(t, "both days", route.SemiDiurnalArc(lat, dec, 0)+route.SemiDiurnalArc(-lat, dec, 0), 180, 1e-5)
 	})
 	near(t, "equinox", route.SemiDiurnalArc(50, 0, 0), 90, 1e-12)

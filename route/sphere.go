@@ -37,10 +37,12 @@ func Haversine(from, to Point) float64 { return Sphere{}.Inverse(from, to).Dista
 
 // Inverse returns the great circle between two positions on the sphere:
 //
-//	a = sin²(dlat/2) + cos lat1 cos lat2 sin²(dlon/2)
-//	distance = 2 R atan2(sqrt a, sqrt(1-a))
+//	hav d = sin²(dlat/2) + cos lat1 cos lat2 sin²(dlon/2)
+//	distance = R d
 //
-// The arc-cosine form is not used: it loses every digit of a short line.
+// It is computed from the sine of d and the cosine of d together, which is the
+// haversine for a short line and keeps its digits near the antipode, where the
+// haversine loses them as the arc cosine does on short lines.
 //
 // Special cases are:
 //
@@ -56,16 +58,14 @@ func (s Sphere) Inverse(from, to Point) Leg {
 	s2, c2 := sincosd(to.Lat)
 	dl, rest := diffLon(from.Lon, to.Lon)
 	sl, cl := sincosd(dl + rest)
-	hb, _ := sincosd((to.Lat - from.Lat) / 2)
 	hl, _ := sincosd((dl + rest) / 2)
-	a := hb*hb + c1*c2*hl*hl
-	d := 2 * math.Atan2(math.Sqrt(a), math.Sqrt(math.Max(0, 1-a)))
 	// cos lat1 sin lat2 - sin lat1 cos lat2 cos dl, without its cancellation.
 	sb, _ := sincosd(to.Lat - from.Lat)
-	v := 2 * hl * hl
+	x, y := sl*c2, sb+2*s1*c2*hl*hl
+	d := math.Atan2(math.Hypot(x, y), s1*s2+c1*c2*cl)
 	return Leg{
 		From: from, To: to, Distance: r * d,
-		Course: wrapDeg(atan2d(sl*c2, sb+s1*c2*v)),
+		Course: wrapDeg(atan2d(x, y)),
 		End:    wrapDeg(atan2d(sl*c1, s2*c1*cl-c2*s1)),
 	}
 }
