@@ -12,7 +12,7 @@
 //	r, err := spectrum.Sea{Spectrum: sea, Depth: math.Inf(1), Seed: 1}.Realise()
 //
 // and then r.Elevation, r.Slope or r.At for the surface at a time and a place. A measured sea is read by ReadBuoy, made a
-// spectrum by BuoyRow.Bins, and parted into swell and wind sea by SeparationFrequency and Separate. Seas add with Sum.
+// spectrum by BuoyRow.Bins, and parted into swell and wind sea at the SeparationFrequency by Separate. Seas add with Sum.
 //
 // # Which shape
 //

@@ -123,17 +123,17 @@ func SteepnessSpectrum(s Spectrum, frequency, highest, gravityOrZero float64) fl
 	return 8 * math.Pi * m2 / (gravity(gravityOrZero) * math.Sqrt(m0))
 }
 
-// SeparationFrequency returns the frequency in Hz that parts swell from wind sea in a measured spectrum, as the national
-// data buoys have it: 0.75 of the frequency from which up the waves are steepest, but at least 0.9 of the peak of a risen
-// sea under the wind at 10 m in m/s, 1.25/U. A wind of 0 stands for one that is not known or calm, and sets no least.
+// SeparationBySteepness returns the frequency in Hz that parts swell from wind sea in a measured spectrum if nothing is
+// known of the wind: 0.75 of the frequency from which up the waves are steepest. Under a light wind on a swell it takes too
+// much for wind sea; SeparationFrequency mends that.
 //
 // Special cases are:
 //
-//	SeparationFrequency = NaN if the wind is negative, infinite or NaN, or the spectrum has no variance or an unknown density
+//	SeparationBySteepness = NaN if the spectrum has no variance or an unknown density
 //
 // Source: [GilhousenHervey2001]; [NDBC-FAQ] wave steepness algorithm.
-func SeparationFrequency(b Bins, wind10 float64) float64 {
-	if !nonNegative(wind10) || !positive(Moment(b, 0)) {
+func SeparationBySteepness(b Bins) float64 {
+	if !positive(Moment(b, 0)) {
 		return math.NaN()
 	}
 	best, at := -1.0, math.NaN()
@@ -144,11 +144,25 @@ func SeparationFrequency(b Bins, wind10 float64) float64 {
 			best, at = x, f
 		}
 	}
-	fs := 0.75 * at
-	if wind10 > 0 {
-		fs = math.Max(fs, 0.9*1.25/wind10)
+	return 0.75 * at
+}
+
+// SeparationFrequency returns the frequency in Hz that parts swell from wind sea in a measured spectrum under the wind at
+// 10 m in m/s, as the national data buoys have it: that of SeparationBySteepness, but at least 0.9 of the peak frequency of
+// a risen sea, 1.25/U, since the wind cannot feed longer waves.
+//
+// Special cases are:
+//
+//	SeparationFrequency(b, 0) = +Inf: in a calm all is swell
+//	SeparationFrequency = NaN if the wind is negative, infinite or NaN, or the spectrum has no variance or an unknown density
+//
+// Source: [GilhousenHervey2001]; [NDBC-FAQ] wave steepness algorithm.
+func SeparationFrequency(b Bins, wind10 float64) float64 {
+	fs := SeparationBySteepness(b)
+	if !nonNegative(wind10) || math.IsNaN(fs) { // math.Max of NaN and +Inf is +Inf
+		return math.NaN()
 	}
-	return fs
+	return math.Max(fs, 0.9*1.25/wind10)
 }
 
 // SeparationByWaveAge returns the frequency in Hz below which the waves outrun the wind and so are swell: those with a

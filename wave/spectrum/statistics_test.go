@@ -457,16 +457,20 @@ func TestSteepestFrequency(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	cut := spectrum.SeparationFrequency(b, 0)
+	cut := spectrum.SeparationBySteepness(b)
 	if !(cut > 1.0/12 && cut < 1.0/4) {
 		t.Errorf("cut at %v Hz", cut)
 	}
 	swell, sea := spectrum.Separate(b, cut)
 	near(t, "swell", spectrum.Describe(swell).Hm0, 1.5, 0.1)
 	near(t, "wind sea", spectrum.Describe(sea).Hm0, 1, 0.1)
+	near(t, "strong wind", spectrum.SeparationFrequency(b, 30), cut, 0)
+	if f := spectrum.SeparationFrequency(b, 0); f != inf {
+		t.Errorf("in a calm the cut is at %v", f)
+	}
 	near(t, "least", spectrum.SeparationFrequency(b, 4), 1.125/4, 1e-15)
 	near(t, "steepness", spectrum.SteepnessSpectrum(b, 0, inf, 0), spectrum.SpectralSteepness(spectrum.Describe(b).Hm0, spectrum.Describe(b).Tz, 0), 1e-12)
-	for _, v := range []float64{spectrum.SeparationFrequency(b, -1), spectrum.SeparationFrequency(b, math.NaN()), spectrum.SeparationFrequency(spectrum.Bins{}, 3),
+	for _, v := range []float64{spectrum.SeparationFrequency(b, -1), spectrum.SeparationFrequency(b, math.NaN()), spectrum.SeparationFrequency(spectrum.Bins{}, 3), spectrum.SeparationFrequency(spectrum.Bins{}, 0), spectrum.SeparationBySteepness(spectrum.Bins{}),
 		spectrum.SeparationByWaveAge(-1, 0, 1.2), spectrum.SeparationByWaveAge(5, math.NaN(), 1.2), spectrum.SeparationByWaveAge(5, 0, 0), spectrum.SteepnessSpectrum(b, 1, 0.5, 0), spectrum.SteepnessSpectrum(b, 3, 4, -1)} {
 		if !math.IsNaN(v) {
 			t.Errorf("%v, want NaN", v)

@@ -285,10 +285,15 @@ var spectrumStatsSubjects = []reference.Subject{
 			return reference.Out{"": spectrum.SeparationFrequency(b, in.F("wind"))}
 		}),
 		Regimes: []reference.Regime{
-			{Name: "no wind", In: func(in reference.In) bool { return in.F("wind") == 0 }},
-			{Name: "least by the wind", In: func(in reference.In) bool { return in.F("wind") > 0 }},
+			{Name: "calm", In: func(in reference.In) bool { return in.F("wind") == 0 }},
+			{Name: "least by the wind", In: func(in reference.In) bool { return in.F("wind") > 0 && in.F("wind") < 7.5 }},
+			{Name: "by steepness", In: func(in reference.In) bool { return in.F("wind") > 7.5 }},
 		},
 		Tests: []string{"TestSteepestFrequency"}},
+	{Name: "spectrum.SeparationBySteepness", Func: spectrum.SeparationBySteepness, Class: reference.Formula, Args: args(specBinsF, specBinsS, specBinsW), Results: result("Hz"),
+		Eval: specBinsOut(func(b spectrum.Bins, _ reference.In) reference.Out {
+			return reference.Out{"": spectrum.SeparationBySteepness(b)}
+		}), Tests: []string{"TestSteepestFrequency"}},
 	{Name: "spectrum.SeparationByWaveAge", Func: spectrum.SeparationByWaveAge, Class: reference.Formula, Args: args(reference.Number("wind", "m/s", reference.NonNegative, 10), specAngle, reference.Number("age", "1", reference.Positive, 1.2)), Results: result("Hz"),
 		Regimes: []reference.Regime{
 			{Name: "along", In: func(in reference.In) bool { return math.Abs(in.F("offset")) < 89 && in.F("wind") > 0 }},
