@@ -65,7 +65,6 @@ type CurrentWave struct {
 	IntrinsicGroupSpeed float64 // m/s, through the water
 	HeightRatio         float64 // height over that in still water of the same depth, by wave action
 	SteepnessRatio      float64 // steepness H/L over that in still water of the same depth
-	Stopping            float64 // m/s, the current (negative) that blocks this period over this depth
 }
 
 // OnCurrent returns the wave of the period in seconds, as counted from the shore, over the depth in metres, where a current
@@ -77,7 +76,7 @@ type CurrentWave struct {
 //
 // Special cases are:
 //
-//	OnCurrent has State Blocked, and NaN for the wave, if along is Stopping or less
+//	OnCurrent has State Blocked, and NaN for the wave, if along is StoppingCurrent or less
 //	OnCurrent has State NoCurrentState and NaN throughout if the period or depth is zero, negative or NaN, the period is
 //	infinite, or along is infinite or NaN
 //
@@ -85,18 +84,19 @@ type CurrentWave struct {
 func (w Water) OnCurrent(period, depth, along float64) CurrentWave {
 	nan := math.NaN()
 	r := CurrentWave{Water: w, Period: period, Depth: depth, Along: along, IntrinsicPeriod: nan, Wavenumber: nan, Length: nan,
-		PhaseSpeed: nan, GroupSpeed: nan, IntrinsicPhaseSpeed: nan, IntrinsicGroupSpeed: nan, HeightRatio: nan, SteepnessRatio: nan, Stopping: nan}
+		PhaseSpeed: nan, GroupSpeed: nan, IntrinsicPhaseSpeed: nan, IntrinsicGroupSpeed: nan, HeightRatio: nan, SteepnessRatio: nan}
 	still := w.Solve(period, depth)
 	if math.IsNaN(still.Wavenumber) || !finite(along) {
 		return r
 	}
-	r.Stopping = w.StoppingCurrent(period, depth)
-	if along <= r.Stopping {
+	// Whatever the depth, waves are stopped by no less than 0.416 of the group speed in still water: a weaker current needs no
+	// closer look.
+	if along < -0.4*still.GroupSpeed && along <= w.StoppingCurrent(period, depth) {
 		r.State = Blocked
 		return r
 	}
 	omega := still.AngularFrequency
-	k, n := w.dopplerRoot(still, along, r.Stopping)
+	k, n := w.dopplerRoot(still, along)
 	sigma := omega - k*along
 	r.State = Runs
 	r.IntrinsicPeriod = 2 * math.Pi / sigma
@@ -110,13 +110,13 @@ func (w Water) OnCurrent(period, depth, along float64) CurrentWave {
 	r.SteepnessRatio = r.HeightRatio * still.Length / r.Length
 	if !(r.GroupSpeed > 0) { // within rounding of blocking
 		return CurrentWave{State: Blocked, Water: w, Period: period, Depth: depth, Along: along, IntrinsicPeriod: nan, Wavenumber: nan, Length: nan,
-			PhaseSpeed: nan, GroupSpeed: nan, IntrinsicPhaseSpeed: nan, IntrinsicGroupSpeed: nan, HeightRatio: nan, SteepnessRatio: nan, Stopping: r.Stopping}
+			PhaseSpeed: nan, GroupSpeed: nan, IntrinsicPhaseSpeed: nan, IntrinsicGroupSpeed: nan, HeightRatio: nan, SteepnessRatio: nan}
 	}
 	return r
 }
 
 // dopplerRoot returns the first root of σ(k) + kU = ω, and n there.
-func (w Water) dopplerRoot(still Wave, along, stopping float64) (k, n float64) {
+func (w Water) dopplerRoot(still Wave, along float64) (k, n float64) {
 	g, h, omega := w.g(), still.Depth, still.AngularFrequency
 	y := omega * omega / g * h
 	if !(y < 22) { // deep: the closed form, unless a following current makes the wave long enough to feel the bottom
@@ -130,7 +130,7 @@ func (w Water) dopplerRoot(still Wave, along, stopping float64) (k, n float64) {
 	}
 	u := along / (omega * h) // kU/ω = ux
 	s, x := 1.0, 0.0
-	if v := along / still.PhaseSpeed; along > 0.7*stopping { // the deep and the shallow root, by how deep it is
+	if v := along / still.PhaseSpeed; along > -0.28*still.GroupSpeed { // the deep and the shallow root, by how deep it is
 		w := 2 * (1 - still.SpeedRatio)
 		s = w*2/(1+math.Sqrt(math.Max(0, 1+4*v))) + (1-w)/(1+v)
 	}
@@ -200,6 +200,14 @@ func OnCurrent(period, depth, along float64) CurrentWave {
 
 // StoppingCurrent returns the current in m/s that blocks a wave; see Water.StoppingCurrent, whose defaults it uses.
 func StoppingCurrent(period, depth float64) float64 { return Water{}.StoppingCurrent(period, depth) }
+
+// Stopping returns the current along the wave in m/s, a negative number, that blocks waves of this period over this depth: see
+// Water.StoppingCurrent.
+//
+// Special cases are those of Water.StoppingCurrent.
+//
+// Source: [TR-02-22] Eq. 23 and 24, p. 19, for deep water.
+func (v CurrentWave) Stopping() float64 { return v.Water.StoppingCurrent(v.Period, v.Depth) }
 
 // AlongWave returns the component of a current in the direction a wave travels, in m/s: positive with the wave. The rate is
 // in m/s and setFromWave is the angle in degrees between the directions in which the two go, of either sign.

@@ -118,7 +118,10 @@ func TestPropertyBlocking(t *testing.T) {
 		if b.State != wave.Blocked || !math.IsNaN(b.Length) || !math.IsNaN(b.HeightRatio) {
 			t.Errorf("beyond: %v, length %v", b.State, b.Length)
 		}
-		near(t, "stopping current in the result", b.Stopping, stop, 0)
+		near(t, "stopping current of the result", b.Stopping(), stop, 0)
+		if cg := wave.GroupSpeed(period, depth); !(-stop >= 0.416*cg) {
+			t.Errorf("stopped by %v, energy travels at %v: OnCurrent takes that for impossible", stop, cg)
+		}
 	})
 }
 

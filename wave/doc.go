@@ -4,9 +4,12 @@
 //
 // # The calls most people need
 //
-//	w := wave.Solve(6, math.Inf(1)) // a 6 s wave in deep water
-//	w.PhaseSpeed / wave.Knot        // 18.2: its crests, in knots
-//	w.GroupSpeed / wave.Knot        // 9.1: its energy
+//	w := wave.Solve(6, math.Inf(1))           // a wave of 6 s in deep water
+//	w.PhaseSpeed / wave.Knot                  // 18.2: its crests, in knots
+//	w.GroupSpeed / wave.Knot                  // 9.1: its energy
+//	c := wave.OnCurrent(6, 20, -1)            // the same over 20 m, against a stream of 1 m/s
+//	c.SteepnessRatio                          // 1.70 times as steep; c.State says if it is blocked
+//	wave.Rayleigh.ExceededByOneIn(100, 1.5)   // 2.3 m: what one wave in a hundred exceeds where Hs is 1.5 m
 //
 // # Conventions
 //

@@ -75,6 +75,13 @@ var waveLinearSubjects = []reference.Subject{
 		NoneFound: map[string]string{"finite depth": "coastal manuals, the wave-current literature and lecture notes: only the deep-water limit is printed as a number"},
 		Eval:      waterOf(wave.Water.StoppingCurrent, "period", "depth"),
 		Tests:     []string{"TestPropertyBlocking", "TestDeepCurrentClosedForm"}},
+	{Name: "wave.CurrentWave.Stopping", Func: wave.CurrentWave.Stopping, Class: reference.Composed,
+		Args:    []reference.Arg{waveSolvedPeriod, waveDepth, waveGravity},
+		Results: []reference.Result{{Name: "current", Unit: "m/s"}},
+		Eval: func(in reference.In) (reference.Out, error) {
+			return one(water(in).OnCurrent(in.F("period"), in.F("depth"), 0).Stopping())
+		},
+		Tests: []string{"TestPropertyBlocking"}},
 	{Name: "wave.AlongWave", Func: wave.AlongWave, Class: reference.Formula,
 		Args:    []reference.Arg{waveRate, reference.Number("angle", "deg", reference.Angle, 30)},
 		Results: []reference.Result{{Name: "along", Unit: "m/s"}}, Tests: []string{"TestAlongWave"}},
