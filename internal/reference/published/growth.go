@@ -237,6 +237,13 @@ func fetchSubject(name string, f func(func(float64) float64, float64) float64, c
 }
 
 var fetchSubjects = []reference.Subject{
+	{Name: "wind.NewFetches", Func: wind.NewFetches, Class: reference.Constructor, Tests: []string{"TestReadFetchesRefuses", "TestFetchesRoundTrip"}},
+	{Name: "wind.Fetches.Rows", Func: wind.Fetches.Rows, Class: reference.Accessor, Tests: []string{"TestFetchesRoundTrip"}},
+	{Name: "wind.Fetches.HasDepths", Func: wind.Fetches.HasDepths, Class: reference.Accessor, Tests: []string{"TestFetchesRoundTrip"}},
+	{Name: "wind.Fetches.Fetch", Func: wind.Fetches.Fetch, Class: reference.Accessor, Tests: []string{"TestReadFetches"}},
+	{Name: "wind.Fetches.MeanDepth", Func: wind.Fetches.MeanDepth, Class: reference.Accessor, Tests: []string{"TestReadFetches"}},
+	{Name: "wind.ReadFetches", Func: wind.ReadFetches, Class: reference.Reader, Tests: []string{"TestFetchesRoundTrip", "TestReadFetchesRefuses", "FuzzReadFetches"}},
+	{Name: "wind.WriteFetches", Func: wind.WriteFetches, Class: reference.Writer, Tests: []string{"TestFetchesRoundTrip", "FuzzReadFetches"}},
 	{Name: "wind.Radials", Func: wind.Radials, Class: reference.Constructor, Tests: []string{"TestRadials", "TestRadialsBadInput"}},
 	{
 		Name: "wind.ArcFetch", Func: wind.ArcFetch, Class: reference.Composed, Args: append([]reference.Arg{reference.Number("half", "deg", reference.Between(0, 180), 7)}, roseArgs...),
