@@ -65,7 +65,7 @@ func ExampleBand() {
 	c.Speed *= 1.1
 	fmt.Printf("%.2f m, not %.2f\n", wind.Grow(nil, c).Hs, b.Seas[0].Hs)
 	// Output:
-	// 0.47 to 0.64 m, 3.0 to 3.0 s
+	// 0.48 to 0.65 m, 3.0 to 3.0 s
 	// 0.65 m, not 0.59
 }
 

@@ -146,8 +146,11 @@ func (h Hindcast) Resume(from State, series Series, times ...time.Time) ([]State
 		st.state.since = math.Inf(1) // a sea that somebody knows has no spin-up
 	}
 	st.state.Time, st.state.Wind = series.samples[0].Time, series.samples[0].Wind
-	next := 1        // the sample the walk is heading for
-	var part Stepper // the walk itself stays on the samples
+	next := 1 // the sample the walk is heading for
+	// The walk itself stays on the samples, so that asking for a time between them changes
+	// nothing at them; a second one goes on from time to time inside an interval.
+	var part Stepper
+	inside := 0
 	for _, i := range order {
 		for next < series.Len() && !series.samples[next].Time.After(times[i]) {
 			st.toSample(series, next)
@@ -159,10 +162,13 @@ func (h Hindcast) Resume(from State, series Series, times ...time.Time) ([]State
 		case series.isGap(next):
 			out[i] = State{Time: times[i], Wind: Wind{nan, nan, nan}, Sea: unknownSea(), Old: unknownSea()}
 		default:
-			part = *st
+			if inside != next || part.state.Time.After(times[i]) {
+				part, inside = *st, next // from the sample on
+			}
 			part.between(series.samples[next-1].Wind, series.samples[next].Wind,
 				series.samples[next-1].Time, series.samples[next].Time, times[i])
 			out[i] = part.state
+			out[i].Sea.Remarks |= stability(series.samples[next].AirMinusWater())
 		}
 	}
 	return out, nil

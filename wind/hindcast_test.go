@@ -366,6 +366,28 @@ func TestRunAtOtherTimes(t *testing.T) {
 	}
 }
 
+// Asking often between two samples gives what asking once gives, but for the cut of the sub-steps.
+func TestRunOftenBetweenSamples(t *testing.T) {
+	h, s := bay(nil, 40e3, 12), history(t, 180)
+	var often []time.Time
+	for m := 0; m <= 24*60; m += 7 {
+		often = append(often, day.Add(time.Duration(m)*time.Minute))
+	}
+	many, err := h.Run(s, often...)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for i := 0; i < len(often); i += 13 {
+		one, err := h.Run(s, often[i])
+		if err != nil {
+			t.Fatal(err)
+		}
+		if !near(many[i].Hs(), one[0].Hs(), 0.004+0.004*one[0].Hs()) || !near(many[i].Tp(), one[0].Tp(), 0.03+0.01*one[0].Tp()) {
+			t.Errorf("at %v: %.4f m %.3f s among many, %.4f m %.3f s alone", often[i], many[i].Hs(), many[i].Tp(), one[0].Hs(), one[0].Tp())
+		}
+	}
+}
+
 func TestResume(t *testing.T) {
 	h := bay(nil, 90e3, inf)
 	s := history(t, 60)
