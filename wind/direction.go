@@ -60,7 +60,7 @@ func towardOf(s, c float64) float64 {
 //
 //	NaN for no directions, or a NaN or infinite one
 //
-// Source: [Mardia2000] section 2.3.1.
+// Source: [Mardia2000] chapter 2.
 func ResultantLength(from []float64) float64 {
 	s, c := unit(from)
 	return math.Min(1, math.Hypot(s, c))
@@ -74,7 +74,7 @@ func ResultantLength(from []float64) float64 {
 //	+Inf where the directions cancel exactly
 //	NaN for no directions, or a NaN or infinite one
 //
-// Source: [Mardia2000] section 2.3.1, eq. 2.3.11.
+// Source: [Mardia2000] chapter 2.
 func CircularDeviation(from []float64) float64 {
 	return angle.Degrees(math.Sqrt(-2*math.Log(ResultantLength(from)))) + 0
 }
@@ -86,7 +86,7 @@ func CircularDeviation(from []float64) float64 {
 //
 //	NaN for no directions, or a NaN or infinite one
 //
-// Source: [Batschelet1981] section 2.3.
+// Source: [Batschelet1981] mean angular deviation.
 func AngularDeviation(from []float64) float64 {
 	return angle.Degrees(math.Sqrt(2 * (1 - ResultantLength(from))))
 }
@@ -146,7 +146,7 @@ func ScalarDirection(from []float64) (mean, deviation float64) {
 //
 //	NaN for no parts, a negative or infinite one, or NaN
 //
-// Source: [EPA-454-R-99-005] section 6.1, hourly sigma-theta from 15-minute values.
+// Source: [EPA-454-R-99-005] section 6, hourly sigma-theta from 15-minute values.
 func CombineDeviations(deg []float64) float64 {
 	if len(deg) == 0 {
 		return math.NaN()

@@ -24,7 +24,7 @@ const (
 //
 //	NaN outside −90 to 90, or NaN
 //
-// Source: [Stull2017] eq. 10.16.
+// Source: [Stull2017] section 10.3.4.
 func Coriolis(lat float64) float64 {
 	if !(lat >= -90 && lat <= 90) {
 		return math.NaN()
@@ -43,7 +43,7 @@ func Coriolis(lat float64) float64 {
 //
 //	NaN on the equator, for a negative gradient or density, for NaN
 //
-// Source: [Stull2017] eq. 10.26.
+// Source: [Stull2017] section 10.5.1.
 func Geostrophic(gradient, lat, airDensity float64) float64 {
 	if airDensity == 0 {
 		airDensity = AirDensity
@@ -62,7 +62,7 @@ func Geostrophic(gradient, lat, airDensity float64) float64 {
 //
 //	NaN on the equator, for a negative slope or gravity, for NaN
 //
-// Source: [Stull2017] eq. 10.29.
+// Source: [Stull2017] section 10.5.1.
 func GeostrophicContours(slope, lat, gravity float64) float64 {
 	if gravity == 0 {
 		gravity = Gravity
@@ -84,7 +84,7 @@ func GeostrophicContours(slope, lat, gravity float64) float64 {
 //
 //	both components NaN on the equator, for a negative density, an infinity or NaN
 //
-// Source: [Stull2017] eq. 10.26.
+// Source: [Stull2017] section 10.5.1.
 func GeostrophicWind(eastward, northward, lat, airDensity float64) Velocity {
 	if airDensity == 0 {
 		airDensity = AirDensity
@@ -109,7 +109,7 @@ func GeostrophicWind(eastward, northward, lat, airDensity float64) Velocity {
 //	NaN round a high whose gradient no wind can balance, 4 Vg > |f R|
 //	NaN on the equator, for a negative speed, a zero radius or NaN
 //
-// Source: [Stull2017] eqs. 10.33 and 10.34.
+// Source: [Stull2017] section 10.5.2.
 func GradientWind(geostrophic, radius, lat float64) float64 {
 	f := math.Abs(Coriolis(lat))
 	if !validSpeed(geostrophic) || !(f > 0) || radius == 0 || math.IsNaN(radius) {

@@ -55,7 +55,7 @@ func validHeight(z float64) bool { return z > 0 && z <= math.MaxFloat64 }
 //	NaN for a negative speed, a height of zero or less, a roughness outside
 //	0 (not included) to the lower height (not included), or NaN
 //
-// Source: [CEM-II-2] eq. II-2-4.
+// Source: [CEM-II-2] characteristics of near-surface winds, logarithmic profile.
 func Log(speed, from, to, roughness float64) float64 {
 	if !validSpeed(speed) || !validHeight(from) || !validHeight(to) || !(roughness > 0 && roughness < math.Min(from, to)) {
 		return math.NaN()
