@@ -36,6 +36,16 @@ var passageSubjects = []reference.Subject{
 	{Name: "passage.Water.Length", Func: (*passage.Water).Length, Class: reference.Accessor, Tests: []string{"TestLightAndLength"}},
 	{Name: "passage.Water.Run", Func: (*passage.Water).Run, Class: reference.Accessor, Tests: []string{"TestLightAndLength"}},
 	{Name: "passage.Water.Light", Func: (*passage.Water).Light, Class: reference.Composed, Tests: []string{"TestLightAndLength"}},
+	{Name: "passage.Changes", Func: passage.Changes, Class: reference.Data, Tests: []string{"TestChangesOfTheWind"}},
+	{Name: "passage.Water.Contingencies", Func: (*passage.Water).Contingencies, Class: reference.Plan, Tests: []string{"TestContingenciesByHand", "TestContingenciesFailSafe"}},
+	{Name: "passage.Water.NoWayOut", Func: (*passage.Water).NoWayOut, Class: reference.Plan, Tests: []string{"TestNoWayOut"}},
+	{Name: "passage.BoardLost", Func: passage.BoardLost, Class: reference.Proposal, Tests: []string{"TestBoardLost"},
+		Args:    []reference.Arg{reference.Number("wind", "m/s", reference.NonNegative, 10)},
+		Results: []reference.Result{{Name: "near", Unit: "m"}, {Name: "far", Unit: "m"}, {Name: "swimmer", Unit: "text"}}, Unknown: []string{"unknown"},
+		Eval: func(in reference.In) (reference.Out, error) {
+			p := passage.BoardLost(in.F("wind"))[0]
+			return reference.Out{"near": p.Near, "far": p.Far, "swimmer": p.ByASwimmer.String()}, nil
+		}},
 }
 
 var passageChecks = []reference.Check{}
