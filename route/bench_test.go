@@ -38,6 +38,13 @@ func BenchmarkShortInverse(b *testing.B) {
 	}
 }
 
+func BenchmarkShortDistance(b *testing.B) {
+	for i := range b.N {
+		p := &benchPoints[i&63]
+		sinkF = route.ShortDistance(p[0], p[1])
+	}
+}
+
 // BenchmarkHaversine is the distance and both bearings on the sphere, which
 // is what ShortInverse gives on the ellipsoid.
 func BenchmarkHaversine(b *testing.B) {

@@ -47,6 +47,26 @@ func (e Ellipsoid) ShortInverse(from, to Point) Leg {
 	return g.short(from, to)
 }
 
+// ShortDistance returns the length of the geodesic on WGS 84 between two
+// positions that are not far apart: the distance of [ShortInverse] without its
+// courses, which are most of the work. It is cheaper than a haversine.
+//
+// Special cases are those of [ShortInverse], with NaN for its NaN.
+//
+// Source: [Torge2012] section 6.3.
+func ShortDistance(from, to Point) float64 {
+	mid := (from.Lat + to.Lat) / 2
+	db, dl := to.Lat-from.Lat, wrapLon(to.Lon-from.Lon)
+	if !(math.Abs(mid) <= shortPole && math.Abs(db) <= shortLat && math.Abs(dl) <= shortLon) ||
+		!from.valid() || !to.valid() {
+		return math.NaN()
+	}
+	const rad = math.Pi / 180
+	s, c := math.Sincos(mid * rad)
+	north, east, _ := wgs84.gauss(s, c, db*rad, dl*rad)
+	return math.Sqrt(east*east + north*north)
+}
+
 // The reach of the mid-latitude formulas, degrees.
 const (
 	shortLat  = 5.0

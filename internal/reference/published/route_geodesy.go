@@ -115,6 +115,12 @@ var routeGeodesySubjects = []reference.Subject{
 	{Name: "route.ShortInverse", Func: route.ShortInverse, Class: reference.Formula, Args: []reference.Arg{
 		reference.Number("lat1", "deg", reference.Between(-85, 85), 50), routeLonArg("lon1", -4), reference.Number("lat2", "deg", reference.Between(-85, 85), 50.2), routeLonArg("lon2", -4.3)},
 		Results: routeLegResults, Eval: routeInvert(route.ShortInverse), Tests: []string{"TestShortIsRight"}},
+	{Name: "route.ShortDistance", Func: route.ShortDistance, Class: reference.Formula, Args: []reference.Arg{
+		reference.Number("lat1", "deg", reference.Between(-85, 85), 50), routeLonArg("lon1", -4), reference.Number("lat2", "deg", reference.Between(-85, 85), 50.2), routeLonArg("lon2", -4.3)},
+		Results: []reference.Result{routeMetres("distance")}, Tests: []string{"TestShortIsRight"},
+		Eval: func(in reference.In) (reference.Out, error) {
+			return routeOne(route.ShortDistance(routePoint(in, "lat1", "lon1"), routePoint(in, "lat2", "lon2"))), nil
+		}},
 	{Name: "route.Ellipsoid.ShortInverse", Func: route.Ellipsoid.ShortInverse, Class: reference.Formula, Args: routeFigureArgs(routeBoth()), Results: routeLegResults,
 		Eval: func(in reference.In) (reference.Out, error) { return routeInvert(routeFigureOf(in).ShortInverse)(in) }},
 	{Name: "route.ShortDirect", Func: route.ShortDirect, Class: reference.Formula, Args: routeOff(), Results: routeEndResults, Eval: routeProceed(route.ShortDirect), Tests: []string{"TestShortIsRight"}},
@@ -194,6 +200,7 @@ var routeGeodesyChecks = routeConcat(
 		{ID: "geodsolve-direct-lon", Subject: "route.Direct", In: "lat=40.63972222, lon=-73.77888889, course=53.5, distance=5850000", Result: "lon", Printed: "2.56106", Basis: reference.Printed, Source: "Karney2013", Locator: "tests of the library, GeodSolve1"},
 		{ID: "geodsolve-short-line", Subject: "route.Inverse", In: "lat1=36.493349428792, lon1=0, lat2=36.49334942879201, lon2=0.0000008", Result: "distance", Printed: "0.072", Basis: reference.Printed, Source: "Karney2013", Locator: "tests of the library, GeodSolve4"},
 		{ID: "geodsolve-short-line-gauss", Subject: "route.ShortInverse", In: "lat1=36.493349428792, lon1=0, lat2=36.49334942879201, lon2=0.0000008", Result: "distance", Printed: "0.072", Basis: reference.Printed, Source: "Karney2013", Locator: "tests of the library, GeodSolve4"},
+		{ID: "geodsolve-short-line-distance", Subject: "route.ShortDistance", In: "lat1=36.493349428792, lon1=0, lat2=36.49334942879201, lon2=0.0000008", Printed: "0.072", Basis: reference.Printed, Source: "Karney2013", Locator: "tests of the library, GeodSolve4"},
 		{ID: "karney-testcase-1", Subject: "route.Inverse", In: "lat1=35.60777, lon1=-139.44815, lat2=-11.17491, lon2=-69.95921", Result: "distance", Printed: "8935244.5604818305", Basis: reference.Table, Source: "Karney2013", Locator: "list of test cases, row 1", Tol: 1.5e-8, Why: "15 nm, the accuracy claimed"},
 		{ID: "karney-testcase-13", Subject: "route.Inverse", In: "lat1=-19.79938, lon1=-174.47484, lat2=-11.99349, lon2=-154.35109", Result: "distance", Printed: "2319004.8601169389", Basis: reference.Table, Source: "Karney2013", Locator: "list of test cases, row 13", Tol: 1.5e-8, Why: "15 nm, the accuracy claimed"},
 		{ID: "karney-testcase-18", Subject: "route.Inverse", In: "lat1=-41.22777, lon1=122.32875, lat2=-7.57291, lon2=130.37946", Result: "distance", Printed: "3812686.035106021", Basis: reference.Table, Source: "Karney2013", Locator: "list of test cases, row 18", Tol: 1.5e-8, Why: "15 nm, the accuracy claimed"},
