@@ -75,7 +75,9 @@ const (
 // (0.4 to 0.8) in 0.8 of the wind at 10 m, no end to endurance.
 //
 // A standing paddler of 1.8 m/s makes 0.8 m/s dead into a wind of 20 kn, and
-// is blown back in 25.
+// is blown back in 25. At the ends of the priors ([Posture.Spread]) the 0.8 is
+// anything from -0.5 to 1.2, and the wind that stops it, 23 kn, anything from
+// 18 to 31.
 func Standing(speed float64) Posture {
 	return Posture{"standing", speed, math.Inf(1), 0.6, 0.80, hullDrag, hullBend, hullSide}
 }
@@ -111,6 +113,17 @@ func Drifting() Posture {
 // kneeling, prone, drifting.
 func Postures(speed float64) []Posture {
 	return []Posture{Standing(speed), Kneeling(speed), Prone(speed), Drifting()}
+}
+
+// Spread returns the same posture at the two ends of its priors: the one that
+// a wind moves most, of 4/3 the drag area and 0.82 of the drag (less power for
+// the same flat-water speed), and the one that it moves least, of 2/3 and 1.18.
+// A plan that turns on a single number should be asked with both.
+func (p Posture) Spread() (most, least Posture) {
+	most, least = p, p
+	most.Area, most.Drag = p.Area*4/3, p.Drag*0.82
+	least.Area, least.Drag = p.Area*2/3, p.Drag*1.18
+	return most, least
 }
 
 // Check returns nil for a posture with numbers to work with, and otherwise an

@@ -121,6 +121,27 @@ func TestPostureTwoSolvers(t *testing.T) {
 	})
 }
 
+// TestPostureSpread: the two ends of the priors lie on either side in every
+// head wind, and the 20 kn of the note are 0.8 within a stated band.
+func TestPostureSpread(t *testing.T) {
+	for _, p := range Postures(1.8) {
+		most, least := p.Spread()
+		if most.Check() != nil || least.Check() != nil {
+			t.Errorf("%s: %v, %v", p.Name, most.Check(), least.Check())
+		}
+		for kn := 5.0; kn <= 35; kn += 5 {
+			wind := From(kn*Knot, 0)
+			a, b, c := most.Way(0, wind).North, p.Way(0, wind).North, least.Way(0, wind).North
+			if !(a < b && b < c) {
+				t.Errorf("%s in %v kn: %v, %v, %v", p.Name, kn, a, b, c)
+			}
+		}
+	}
+	most, least := Standing(1.8).Spread()
+	within(t, "20 kn, moved most", most.Way(0, From(20*Knot, 0)).North, -0.545, 0.005)
+	within(t, "20 kn, moved least", least.Way(0, From(20*Knot, 0)).North, 1.175, 0.005)
+}
+
 func TestPostureResistance(t *testing.T) {
 	p := Standing(1.8)
 	for u, want := range map[float64]float64{1.6: 13.4101, 1.8: 16.7666, 2: 20.4265, 3: 42.4459, 5: 97.2272, 7: 156.6437} {

@@ -261,6 +261,7 @@ var postureSubjects = []reference.Subject{
 	{Name: "route.Prone", Func: route.Prone, Class: reference.Constructor, Tests: []string{"TestPostureHeadWind"}},
 	{Name: "route.Drifting", Func: route.Drifting, Class: reference.Constructor, Tests: []string{"TestPostureHeadWind"}},
 	{Name: "route.Postures", Func: route.Postures, Class: reference.Constructor, Tests: []string{"TestPostureHeadWind"}},
+	{Name: "route.Posture.Spread", Func: route.Posture.Spread, Class: reference.Constructor, Tests: []string{"TestPostureSpread"}},
 	{Name: "route.Posture.Check", Func: route.Posture.Check, Class: reference.Accessor, Tests: []string{"TestPostureBadInput"}},
 	{
 		Name: "route.Posture.Resistance", Func: route.Posture.Resistance, Class: reference.Formula,
@@ -344,6 +345,10 @@ var postureSubjects = []reference.Subject{
 var exitSubjects = []reference.Subject{
 	{Name: "route.Known", Func: route.Known, Class: reference.Constructor, Tests: []string{"TestValueAndLimit"}},
 	{Name: "route.Value.Get", Func: route.Value.Get, Class: reference.Accessor, Tests: []string{"TestValueAndLimit"}},
+	{Name: "route.Value.Or", Func: route.Value.Or, Class: reference.Accessor, Tests: []string{"TestValueJSON"}},
+	{Name: "route.Value.Number", Func: route.Value.Number, Class: reference.Accessor, Tests: []string{"TestValueJSON"}},
+	{Name: "route.Value.MarshalJSON", Func: route.Value.MarshalJSON, Class: reference.Accessor, Tests: []string{"TestValueJSON"}},
+	{Name: "route.Value.UnmarshalJSON", Func: (*route.Value).UnmarshalJSON, Class: reference.Accessor, Tests: []string{"TestValueJSON"}},
 	{Name: "route.NoLimit", Func: route.NoLimit, Class: reference.Constructor, Tests: []string{"TestValueAndLimit"}},
 	{Name: "route.LimitOf", Func: route.LimitOf, Class: reference.Constructor, Tests: []string{"TestValueAndLimit"}},
 	{Name: "route.Limit.Given", Func: route.Limit.Given, Class: reference.Accessor, Tests: []string{"TestValueAndLimit"}},
