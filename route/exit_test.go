@@ -1,7 +1,6 @@
 package route
 
 import (
-	"encoding/json"
 	"errors"
 	"math"
 	"strings"
@@ -348,26 +347,6 @@ func TestValueAndLimit(t *testing.T) {
 	within(t, "along", along, 0, 1e-12)
 	_, along = e.Onshore(From(5, 0))
 	within(t, "from the north, to the right of a look at the land", along, 5, 1e-12)
-}
-
-func TestValueJSON(t *testing.T) {
-	for _, v := range []Value{{}, Known(0), Known(-1.25), Known(1e-9)} {
-		b, err := json.Marshal(v)
-		if err != nil {
-			t.Fatal(err)
-		}
-		back := Known(99)
-		if err := json.Unmarshal(b, &back); err != nil || back != v {
-			t.Errorf("%v was written %s and read %v, %v", v, b, back, err)
-		}
-	}
-	v := Known(3)
-	if err := json.Unmarshal([]byte(`"x"`), &v); err == nil || v != Known(3) {
-		t.Error(v, err)
-	}
-	if (Value{}).Or(2) != 2 || Known(1).Or(2) != 1 || !math.IsNaN((Value{}).Number()) || Known(1).Number() != 1 {
-		t.Error("Or, Number")
-	}
 }
 
 func BenchmarkReach(b *testing.B) {

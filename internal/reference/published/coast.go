@@ -345,10 +345,6 @@ var postureSubjects = []reference.Subject{
 var exitSubjects = []reference.Subject{
 	{Name: "route.Known", Func: route.Known, Class: reference.Constructor, Tests: []string{"TestValueAndLimit"}},
 	{Name: "route.Value.Get", Func: route.Value.Get, Class: reference.Accessor, Tests: []string{"TestValueAndLimit"}},
-	{Name: "route.Value.Or", Func: route.Value.Or, Class: reference.Accessor, Tests: []string{"TestValueJSON"}},
-	{Name: "route.Value.Number", Func: route.Value.Number, Class: reference.Accessor, Tests: []string{"TestValueJSON"}},
-	{Name: "route.Value.MarshalJSON", Func: route.Value.MarshalJSON, Class: reference.Accessor, Tests: []string{"TestValueJSON"}},
-	{Name: "route.Value.UnmarshalJSON", Func: (*route.Value).UnmarshalJSON, Class: reference.Accessor, Tests: []string{"TestValueJSON"}},
 	{Name: "route.NoLimit", Func: route.NoLimit, Class: reference.Constructor, Tests: []string{"TestValueAndLimit"}},
 	{Name: "route.LimitOf", Func: route.LimitOf, Class: reference.Constructor, Tests: []string{"TestValueAndLimit"}},
 	{Name: "route.Limit.Given", Func: route.Limit.Given, Class: reference.Accessor, Tests: []string{"TestValueAndLimit"}},
