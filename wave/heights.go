@@ -82,7 +82,7 @@ func (l HeightLaw) root(t float64) float64 {
 //
 //	(√a + n (√π/2) erfc √a) Hs/√2
 //
-// H1/3 comes to 1.0011 Hs, H1/10 to 1.2728 Hs, H1/100 to 1.6683 Hs and the mean to 0.6267 Hs.
+// H1/3 comes to 1.0011 Hs, H1/10 to 1.2727 Hs, H1/100 to 1.6682 Hs and the mean to 0.6267 Hs.
 //
 // Special cases are:
 //

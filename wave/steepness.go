@@ -125,8 +125,9 @@ func stokesFactor(x float64) float64 {
 }
 
 // SteepSpeed returns the speed in m/s of the crests of a wave of the period in seconds and the height in metres over the
-// depth in metres, with the third-order correction of SpeedCorrection. At a given period the wave is longer than linear
-// theory has it, and faster by about half of what it is at a given length: c = c0(1 + (ka)²) in deep water at first order.
+// depth in metres, with the third-order correction of SpeedCorrection. At a given period the wave is also longer
+// than linear theory has it, and gains about twice as much speed as at a given length: c = c0(1 + (ka)²) in deep water, with k
+// the wavenumber it then has.
 //
 // Special cases are:
 //

@@ -65,6 +65,8 @@ func BenchmarkRatios(b *testing.B) {
 		{"Newton-better-limit", each(newton, y)},
 		{"Newton-from-deep", each(deepNewton, y)},
 		{"bisection", each(bisect, y)},
+		{"Hunt-9-coefficients-1e-4", each(hunt9, y)},
+		{"Beji-4e-4", each(beji, y)},
 		{"Exp-latency", func() {
 			s := 0.0
 			for _, v := range exps {
