@@ -69,18 +69,18 @@ type StreamEvent struct {
 }
 
 // An EventStreams is the stream along an axis between the events of a current
-// table: from slack to an extreme and back by the sine of the quarter, each
-// quarter with its own duration; between two extremes without a slack by the cosine. It is made by
-// NewEventStreams, does not change, and may be used from many goroutines.
+// table: from slack to an extreme and back by the sine of the quarter, each quarter
+// with its own duration; between two extremes without a slack by the cosine. It is
+// made by NewEventStreams, does not change, and may be used from many goroutines.
 type EventStreams struct {
 	events     []StreamEvent
 	at         []float64
 	flood, ebb float64
 }
 
-// NewEventStreams returns the streams between the events, which must be in
-// order of time, with the sets of flood and ebb in degrees true. ErrValue names the event whose
-// rate has the wrong sign for its kind or which cannot follow the one before
+// NewEventStreams returns the streams between the events, which must be in order of
+// time, with the sets of flood and ebb in degrees true. ErrValue names the event
+// whose rate has the wrong sign for its kind or which cannot follow the one before
 // it: two slacks with no maximum between, or an ebb after a slack before flood.
 func NewEventStreams(events []StreamEvent, flood, ebb float64) (*EventStreams, error) {
 	if !(math.Abs(flood) <= 360 && math.Abs(ebb) <= 360) {

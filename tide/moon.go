@@ -16,8 +16,8 @@ const (
 	SynodicMonth = 29.530588861 * 86400
 	// SpringsToSprings is half of it in seconds: 14.765 days.
 	SpringsToSprings = SynodicMonth / 2
-	// LunarDay is two periods of M2 in seconds, 24 h 50 min 28 s; from high water to high water
-	// takes half of it.
+	// LunarDay is two periods of M2 in seconds, 24 h 50 min 28 s; from high water
+	// to high water takes half of it.
 	LunarDay = 2 * 360 / 28.9841042 * 3600
 )
 
@@ -79,8 +79,8 @@ func quarter(k float64) (Phase, bool) {
 	return Phase(math.Mod(math.Mod(q, 4)+4, 4)), true
 }
 
-// A phaseTerm is one line of the series: the coefficients of new and full moon, the power of
-// E, and the multiples of M, M', F (and of Ω, in the last).
+// A phaseTerm is one line of the series: the coefficients of new and full moon, the
+// power of E, and the multiples of M, M', F (and of Ω, in the last).
 type phaseTerm struct {
 	c                 [2]float64
 	e                 int

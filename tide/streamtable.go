@@ -168,13 +168,13 @@ func (h *HourTable) At(hour, r float64) Velocity {
 	return mix(h.row(i-1, r), h.row(i, r), (hour-a)/(b-a))
 }
 
-// On returns the streams of the table on the tides of the reference port: a
-// table of streams by clock time. The rows are hung on each high water, each
-// with the mean of the ranges of the rise before it and the fall after it. Of
-// rows that overlap between two high waters, those nearer to their own count;
-// between the last row of one and the first of the next the stream is
-// interpolated as a vector, over at most 3 hours. ErrTurns when the table has no high water
-// with a known rise or fall.
+// On returns the streams of the table on the tides of the reference port: a table
+// of streams by clock time. The rows are hung on each high water, each with the
+// mean of the ranges of the rise before it and the fall after it. Of rows that
+// overlap between two high waters, those nearer to their own count; between the
+// last row of one and the first of the next the stream is interpolated as a vector,
+// over at most 3 hours. ErrTurns when the table has no high water with a known rise
+// or fall.
 func (h *HourTable) On(port *Table) (*ClockStreams, error) {
 	type high struct{ at, r float64 } // seconds from the first turn; range
 	var highs []high

@@ -137,10 +137,10 @@ func (e Ellipse) Velocity(phase float64) Velocity {
 	return v
 }
 
-// Axes returns the greatest and the least rate of the ellipse in m/s, the
-// direction of the greatest in degrees true in [0, 180), and whether the stream turns clockwise.
-// A rotary stream has no slack: its weakest is the minor axis. With u + iv as
-// two circles, one turning each way,
+// Axes returns the greatest and the least rate of the ellipse in m/s, the direction
+// of the greatest in degrees true in [0, 180), and whether the stream turns
+// clockwise. A rotary stream has no slack: its weakest is the minor axis. With u +
+// iv as two circles, one turning each way,
 //
 //	major = |W+| + |W−|,  minor = ||W+| − |W−||,  clockwise when |W−| > |W+|
 //

@@ -31,9 +31,8 @@ func (w Water) weight() float64 {
 // StandardPressure is what tide tables without a local mean assume, in Pa.
 const StandardPressure = 101325
 
-// InverseBarometer returns the change of level in metres under an air pressure
-// in Pa against a reference in Pa, in average sea water: see
-// Water.InverseBarometer.
+// InverseBarometer returns the change of level in metres under an air pressure in
+// Pa against a reference in Pa, in average sea water: see Water.InverseBarometer.
 //
 // Source: [BoM-Tides] barometric pressure.
 func InverseBarometer(pressure, reference float64) float64 {
@@ -46,9 +45,9 @@ func InverseBarometer(pressure, reference float64) float64 {
 //
 //	Δh = −(p − pref)/(ρ g)
 //
-// 1 cm up for 1 hPa down. The sea answers within hours and over hundreds of kilometres, so this is no
-// local effect of a squall; real changes range from none to twice this. It
-// seldom exceeds 0.3 m.
+// 1 cm up for 1 hPa down. The sea answers within hours and over hundreds of
+// kilometres, so this is no local effect of a squall; real changes range from none
+// to twice this. It seldom exceeds 0.3 m.
 //
 // Special cases are:
 //
@@ -132,9 +131,9 @@ func WindSetup(w Stretch) Surge { return Water{}.WindSetup(w) }
 //
 //	Δh = ρa Cd U² F/(ρ g d)
 //
-// The shallower, the more; it takes hours to build, and an open coast has less. The spread is
-// half of it: the drag alone is uncertain by a third. A warning of size, not a
-// forecast.
+// The shallower, the more; it takes hours to build, and an open coast has less. The
+// spread is half of it: the drag alone is uncertain by a third. A warning of size,
+// not a forecast.
 //
 // Special cases are:
 //

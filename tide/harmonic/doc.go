@@ -2,11 +2,12 @@
 // any year from a station's harmonic constants: amplitude and Greenwich phase
 // lag of each constituent.
 //
-// The three calls most people need:
+// The calls most people need:
 //
 //	t, err := harmonic.New(station, harmonic.AtInstant)
 //	h := t.Height(at)                          // metres above station.Datum
 //	turns, err := t.Turns(from, to, 0.01)      // high and low waters
+//	open, err := t.Windows(bar, from, to)      // when the bar has water
 //
 // # The sum
 //
@@ -29,9 +30,8 @@
 // # What it is not
 //
 // The astronomical tide under average weather. Air pressure, wind, rivers and
-// seiches come on top: see tide.InverseBarometer and tide.WindSetup. Constants
-// from other analyses follow other conventions for M1, L2 and the long-period
-// constituents; expect doubt of some millimetres there. Heights
-// are above the datum the constants name, and heights above different datums
-// cannot be mixed.
+// seiches come on top: see tide.InverseBarometer and tide.WindSetup. Constants from
+// other analyses follow other conventions for M1, L2 and the long-period
+// constituents; expect doubt of some millimetres there. Heights are above the datum
+// the constants name, and heights above different datums cannot be mixed.
 package harmonic

@@ -70,9 +70,9 @@ type rateFile struct {
 //	 "stream": {"flood_deg": 31.2, "ebb_deg": 211.2, "mean_m_s": -0.19,
 //	            "constituents": [{"name": "M2", "rate_m_s": 0.83, "lag_deg": 312}]}}
 //
-// Heights need station, datum, z0_m and constituents; id, attribution and stream are optional;
-// a station may have a stream alone. Errors are ErrFile with the line where
-// the JSON is wrong, or ErrConstituent and ErrStation naming the constituent
+// Heights need station, datum, z0_m and constituents; id, attribution and stream
+// are optional; a station may have a stream alone. Errors are ErrFile with the line
+// where the JSON is wrong, or ErrConstituent and ErrStation naming the constituent
 // and field. At most 4 MB and 1000 constituents are read.
 func ReadStation(r io.Reader) (Station, error) {
 	raw, err := io.ReadAll(io.LimitReader(r, maxFile+1))

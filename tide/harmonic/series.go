@@ -30,8 +30,8 @@ func (s *sum) fill(dst []float64, from time.Time, step time.Duration, order, yea
 	n := len(s.terms)
 	half := maxBlock
 	if step > 0 {
-		if k := int(reach / step); k < half {
-			half = k
+		if k := reach / step; k < maxBlock {
+			half = int(k)
 		}
 	} else {
 		half = 0
@@ -173,9 +173,9 @@ func (s *sum) series(dst []float64, from time.Time, step time.Duration, order in
 	for len(dst) > 0 {
 		year := from.UTC().Year()
 		next := time.Date(year+1, 1, 1, 0, 0, 0, 0, time.UTC)
-		n := int((next.Sub(from) + step - 1) / step) // samples before next
-		if n > len(dst) {
-			n = len(dst)
+		n := len(dst)
+		if before := (next.Sub(from) + step - 1) / step; before < time.Duration(n) {
+			n = int(before)
 		}
 		s.fill(dst[:n], from, step, order, year)
 		dst, from = dst[n:], from.Add(time.Duration(n)*step)

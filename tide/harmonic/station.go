@@ -123,9 +123,10 @@ func span(from, to time.Time) error {
 
 // Turns returns the high and low waters in [from, to], in order: the roots of
 // dh/dt, none missed, alternating high and low (in ByYear the jump at New Year may
-// take one out). A rise or fall smaller than prominence (metres; zero
-// keeps everything) is no rise or fall: its two turns are left out. Vanishing tides turn several times within
-// minutes and millimetres; 0.01 is a good prominence for a printed table.
+// take one out). A rise or fall smaller than prominence (metres; zero keeps
+// everything) is no rise or fall: its two turns are left out. Vanishing tides turn
+// several times within minutes and millimetres; 0.01 is a good prominence for a
+// printed table.
 //
 // ErrSpan for a span that is not positive or beyond 200 years, ErrStation for
 // a prominence that is negative or NaN.
@@ -375,8 +376,8 @@ func (s Station) FormNumber() float64 {
 	return tide.FormNumber(v[0], v[1], v[2], v[3])
 }
 
-// Age returns the age of the tide at the station in seconds, the time by which springs follow
-// full and new moon, NaN when M2 or S2 is missing.
+// Age returns the age of the tide at the station in seconds, the time by which
+// springs follow full and new moon, NaN when M2 or S2 is missing.
 //
 // Source: tide.Age.
 func (s Station) Age() float64 {
