@@ -130,21 +130,17 @@ func comment(r *bufio.Reader, name string) string {
 	return ""
 }
 
-// rangeComment reads "# spring range: 5.5 m" (or ft), NaN when there is none.
+// rangeComment reads "# spring_range_m: 5.5" (or _ft), NaN when there is none.
 func rangeComment(r *bufio.Reader, name string) float64 {
-	v, unit, _ := strings.Cut(comment(r, name), " ")
+	unit, v := 1.0, comment(r, name+"_m")
+	if v == "" {
+		unit, v = Foot, comment(r, name+"_ft")
+	}
 	x, err := strconv.ParseFloat(v, 64)
-	switch strings.TrimSpace(unit) {
-	case "m":
-	case "ft":
-		x *= Foot
-	default:
+	if err != nil || !(x >= 0 && x <= 100) {
 		return math.NaN()
 	}
-	if err != nil || !(x >= 0 && x <= 25) {
-		return math.NaN()
-	}
-	return x
+	return x * unit
 }
 
 // guessKinds names turns high or low by their neighbours.
@@ -273,22 +269,22 @@ func WriteClockStreams(w io.Writer, c *ClockStreams) error {
 
 // ReadHourTable reads a table of streams by hour from high water:
 //
-//	# spring range: 5.5 m
-//	# neap range: 2.4 m
+//	# spring_range_m: 5.5
+//	# neap_range_m: 2.4
 //	hour,set_deg,springs_kn,neaps_kn
 //	-6,245,1.8,0.9
 //	-5,250,1.1,0.5
 //
 // hour counts from high water at the reference port, negative before it;
 // springs_ and neaps_ have a unit of speed. The mean ranges at the reference
-// port stand in the two comments, in m or ft; a spring range given here, in
-// metres, takes their place. Errors are ErrFile with the line and the column.
+// port stand in the two comments, _m or _ft; ranges given here, in metres, take
+// their place. Errors are ErrFile with the line and the column.
 func ReadHourTable(r io.Reader, springRange, neapRange float64) (*HourTable, error) {
 	head := bufio.NewReaderSize(r, 4096)
 	if springRange == 0 && neapRange == 0 {
-		springRange, neapRange = rangeComment(head, "spring range"), rangeComment(head, "neap range")
+		springRange, neapRange = rangeComment(head, "spring_range"), rangeComment(head, "neap_range")
 		if math.IsNaN(springRange) || math.IsNaN(neapRange) {
-			return nil, fail(fmt.Errorf("%w: no mean ranges: want comments such as %q and %q before the header", ErrValue, "# spring range: 5.5 m", "# neap range: 2.4 m"))
+			return nil, fail(fmt.Errorf("%w: no mean ranges: want comments such as %q and %q before the header", ErrValue, "# spring_range_m: 5.5", "# neap_range_m: 2.4"))
 		}
 	}
 	t, err := table.NewReader(head, []table.Column{
@@ -340,7 +336,7 @@ func ReadHourTable(r io.Reader, springRange, neapRange float64) (*HourTable, err
 // WriteHourTable writes the table as ReadHourTable reads it, in m/s, with its
 // mean ranges as comments.
 func WriteHourTable(w io.Writer, h *HourTable) error {
-	if _, err := fmt.Fprintf(w, "# spring range: %v m\r\n# neap range: %v m\r\n", h.springs, h.neaps); err != nil {
+	if _, err := fmt.Fprintf(w, "# spring_range_m: %v\r\n# neap_range_m: %v\r\n", h.springs, h.neaps); err != nil {
 		return err
 	}
 	t := table.NewWriter(w, "hour", "set_deg", "springs_m_s", "neaps_m_s")

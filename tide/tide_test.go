@@ -762,7 +762,7 @@ func TestHourTableRoundTrip(t *testing.T) {
 }
 
 func TestReadStreams(t *testing.T) {
-	const byHour = "# spring range: 20 ft\n# neap range: 2.4 m\nhour,set_deg,springs_kn,neaps_kn\n-6,245,1.8,0.9\n-3,250,1.1,0.5\n0,70,1,0.5\n3,65,2,1\n6,60,1,0.5\n"
+	const byHour = "# spring_range_ft: 20\n# neap_range_m: 2.4\nhour,set_deg,springs_kn,neaps_kn\n-6,245,1.8,0.9\n-3,250,1.1,0.5\n0,70,1,0.5\n3,65,2,1\n6,60,1,0.5\n"
 	port := day(t, tide.Options{})
 	c, err := tide.ReadStreams(strings.NewReader(byHour), port, 0)
 	if err != nil {
@@ -779,7 +779,7 @@ func TestReadStreams(t *testing.T) {
 	if _, err := tide.ReadStreams(strings.NewReader(byHour), nil, 0); !errors.Is(err, tide.ErrTurns) {
 		t.Error(err)
 	}
-	if _, err := tide.ReadStreams(strings.NewReader("hour,set_deg,springs_kn,neaps_kn\n-6,245,1.8,0.9\n"), port, 0); !errors.Is(err, tide.ErrFile) || !strings.Contains(err.Error(), "spring range") {
+	if _, err := tide.ReadStreams(strings.NewReader("hour,set_deg,springs_kn,neaps_kn\n-6,245,1.8,0.9\n"), port, 0); !errors.Is(err, tide.ErrFile) || !strings.Contains(err.Error(), "spring_range_m") {
 		t.Error(err)
 	}
 	k, err := tide.ReadStreams(strings.NewReader("\ufeff# slack at the point\ntime,rate_kn,set_deg\n2026-06-01T00:00Z,1,20\n2026-06-01T01:00Z,2,20\n"), nil, 0)
@@ -912,7 +912,7 @@ func FuzzReadClockStreams(f *testing.F) {
 }
 
 func FuzzReadStreams(f *testing.F) {
-	f.Add("# spring range: 5 m\n# neap range: 2 m\nhour,set_deg,springs_kn,neaps_kn\n-1,20,2,1\n0,,0,0\n")
+	f.Add("# spring_range_m: 5\n# neap_range_m: 2\nhour,set_deg,springs_kn,neaps_kn\n-1,20,2,1\n0,,0,0\n")
 	f.Add("time,rate_kn,set_deg\n2026-06-01T00:00Z,1.2,20\n2026-06-01T01:00Z,0,\n")
 	port := day(f, tide.Options{})
 	f.Fuzz(func(t *testing.T, text string) {
