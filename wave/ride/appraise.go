@@ -159,7 +159,9 @@ const (
 // waveShare is the part of the waves of the rideable band that a sprint
 // catches: the joint density of heights and periods over periods of 0.3 to 2.2
 // times the mean, from the height that catches to the height that breaks. The
-// integral over heights is done in closed form.
+// integral over heights is done in closed form. Each period counts as often as
+// the board meets it, by |1 − v/c|: a moving board meets fewer of the slow
+// waves, which are those it can catch, than a buoy counts.
 func (p *Prepared) waveShare(r *Ride, sea *Sea, nu, cos, u, g float64) float64 {
 	s := &p.surge
 	wind := find(tableWind[:], sea.Wind)
@@ -169,10 +171,13 @@ func (p *Prepared) waveShare(r *Ride, sea *Sea, nu, cos, u, g float64) float64 {
 		t := 0.3 + (float64(i)+0.5)*dt
 		x := (1 - 1/t) / nu
 		a := 1 + x*x
-		weight := 1 / (t * t * a * math.Sqrt(a))
-		all += weight
 		w, ok := s.train(t*r.RideablePeriod, sea.Depth, sea.Current*cos, cos, g)
-		if !ok || !(w.perM > 0) || w.c <= r.SprintSpeed {
+		if !ok {
+			continue
+		}
+		weight := math.Abs(1-r.FlatSpeed/w.c) / (t * t * a * math.Sqrt(a))
+		all += weight
+		if !(w.perM > 0) || w.c <= r.SprintSpeed {
 			continue
 		}
 		low := p.catching(s, w, wind, u, r.SprintSpeed, g) / w.perM
@@ -181,6 +186,9 @@ func (p *Prepared) waveShare(r *Ride, sea *Sea, nu, cos, u, g float64) float64 {
 		if high > low {
 			share += weight * (below(high*scale) - below(low*scale))
 		}
+	}
+	if !(all > 0) {
+		return 0
 	}
 	return share / all
 }
@@ -242,6 +250,7 @@ func (p *Prepared) above(m *[3]float64, y *System, swell bool, low float64) {
 	}
 	h := math.Log(hi/lo) / n
 	ratio := math.Exp(h / 2)
+	logGamma := math.Log(gamma)
 	x := lo
 	for i := range 2*n + 1 {
 		weight := 2.0
@@ -251,7 +260,7 @@ func (p *Prepared) above(m *[3]float64, y *System, swell bool, low float64) {
 		case i%2 == 1:
 			weight = 4
 		}
-		e := scale * jonswapShape(x, gamma) * x * weight * h / 6
+		e := scale * jonswapShape(x, logGamma) * x * weight * h / 6
 		f := x / y.Tp
 		m[0] += e
 		m[1] += e * f

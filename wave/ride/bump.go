@@ -31,11 +31,13 @@ const (
 	HoldOnly       Verdict = "hold, not catch" // would carry a board already at its speed
 	TooLow         Verdict = "too low"         // passes; a higher wave of this period would carry
 	TooFast        Verdict = "too fast"        // passes; no unbroken wave of this period would carry
-	verdictUnknown Verdict = ""                // comes only with an error
-	breakingSteep          = 0.142             // limiting steepness H/λ in deep water
-	tooFastSteep           = 0.10              // steepness no bump is expected to reach
-	maximumOff             = 75.0              // degrees
-	defaultGravity         = 9.80665           // m/s²
+)
+
+const (
+	breakingSteep  = 0.142   // limiting steepness H/λ in deep water, times tanh kh elsewhere
+	tooFastSteep   = 0.10    // steepness no bump is expected to reach
+	maximumOff     = 75.0    // degrees
+	defaultGravity = 9.80665 // m/s²
 )
 
 // Appraisal is what one paddler can do with one bump.

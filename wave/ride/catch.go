@@ -120,7 +120,7 @@ func (s *surge) separatrixForce(w train, e effort, u, start float64) float64 {
 		hi *= 1.5
 		ghi = s.needed(w, hi, e, u) - start
 	}
-	return illinois(func(f float64) float64 { return s.needed(w, f, e, u) - start }, lo, glo, hi, ghi, 1e-9*hi)
+	return illinois(func(f float64) float64 { return s.needed(w, f, e, u) - start }, lo, glo, hi, ghi, 1e-7*hi)
 }
 
 // illinois is false position that cannot stall: the end kept twice has its

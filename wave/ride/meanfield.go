@@ -143,10 +143,12 @@ func (p *Prepared) fill(bs *bins, y System, swell bool, sea *Sea, g float64) (bl
 		return 0
 	}
 	step := math.Pow(hi/lo, 1.0/binsPerSystem)
-	f := lo * math.Sqrt(step)
+	root := math.Sqrt(step)
+	f := lo * root
+	logGamma := math.Log(gamma)
 	for range binsPerSystem {
 		x := f * y.Tp
-		e := scale * jonswapShape(x, gamma) * x * (math.Sqrt(step) - 1/math.Sqrt(step))
+		e := scale * jonswapShape(x, logGamma) * x * (root - 1/root)
 		k, intrinsic, ok := intrinsicWave(1/f, sea.Depth, sea.Current*cos, g)
 		if !ok {
 			blocked += e * 16 / (y.Hs * y.Hs)
@@ -173,18 +175,19 @@ const (
 const swellCut = 1.8
 
 // jonswapShape is x⁻⁵ exp(−5/4 x⁻⁴) γ^r, the shape that JONSWAPFactor scales.
-func jonswapShape(x, gamma float64) float64 {
+// It takes log γ.
+func jonswapShape(x, logGamma float64) float64 {
 	x2 := x * x
 	x4 := x2 * x2
 	e := -1.25 / x4
-	if gamma > 1 {
+	if logGamma > 0 {
 		width := 0.07
 		if x > 1 {
 			width = 0.09
 		}
 		d := (x - 1) / width
 		if q := d * d / 2; q < 40 {
-			e += math.Log(gamma) * math.Exp(-q)
+			e += logGamma * math.Exp(-q)
 		}
 	}
 	return math.Exp(e) / (x4 * x)

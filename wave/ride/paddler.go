@@ -101,7 +101,7 @@ func Priors(craft Craft) []Prior {
 		return board
 	}
 	return []Prior{
-		{"Mass", "kg", 95, 20, 400, 0.04, "a paddler of 80 kg with board and gear"},
+		{"Mass", "kg", 95, 20, 400, 0.08, "a paddler of 80 kg with board and gear"},
 		{"Length", "m", pick(4.2, 6.2), 1.5, 14, 0.10, "14 foot board, surfski of 6.4 m"},
 		{"Draught", "m", 0.05, 0.005, 0.6, 0.4, noSource},
 		{"AddedMass", "1", 0.05, 0.001, 0.5, 0.5, noSource},

@@ -19,7 +19,7 @@ const (
 type Prepared struct {
 	paddler  Paddler
 	surge    surge
-	variants [5]surge // each parameter moved by its spread, for Ride.Spread
+	variants [5]surge // one parameter of each moved by its spread, for Ride.Spread
 	caught   [len(tableWind)][len(tableKappa)][len(tableAhead)]float64
 	factor   gammas // A(γ)
 	kept     gammas // part of the energy below swellCut
@@ -42,16 +42,18 @@ func (p Paddler) Prepare() (*Prepared, error) {
 	}
 	pr := prepareBare(r)
 	s := &pr.surge
-	for i, move := range []func(*Paddler){
-		func(p *Paddler) { p.Drag *= 1.18 },
-		func(p *Paddler) { p.WindArea *= 1.33 },
-		func(p *Paddler) { p.Length *= 0.9 },
-		func(p *Paddler) { p.Bend *= 1.3 },
-		func(p *Paddler) { p.Mass *= 1.15 },
-	} {
-		v := r
-		move(&v)
-		pr.variants[i] = *compile(v)
+	spread := map[string]float64{}
+	for _, prior := range Priors(r.Craft) {
+		spread[prior.Field] = prior.Spread
+	}
+	moved := [len(pr.variants)]Paddler{r, r, r, r, r}
+	moved[0].Drag *= 1 + spread["Drag"]
+	moved[1].WindArea *= 1 + spread["WindArea"]
+	moved[2].Length *= 1 - spread["Length"]
+	moved[3].Bend *= 1 + spread["Bend"]
+	moved[4].Mass *= 1 + spread["Mass"]
+	for i, p := range moved {
+		pr.variants[i] = *compile(p)
 	}
 	for i, wind := range tableWind {
 		u := s.share * wind

@@ -76,7 +76,7 @@ type Ride struct {
 	EnergyShare     float64 // their part of the energy of the sea
 	DominantCatch   float64 // m, height that catches a wave of the peak period; 0 with DominantShare 0 where the board is faster or bridges it
 	DominantShare   float64 // part of the waves of the peak period that have it
-	WaveShare       float64 // part of the waves of the rideable band that a sprint under way catches
+	WaveShare       float64 // part of the waves of the rideable band, as the board meets them, that a sprint under way catches
 	RidingShare     float64 // part of the time faster than a sprint on flat water in this wind
 	CatchesPerHour  float64 // times an hour the board rises through that speed; within a factor of two
 	Life            float64 // s, mean time above it
