@@ -288,7 +288,7 @@ func TestTableAgainstSea(t *testing.T) {
 		e := math.Abs(q.Speed - r.Speed)
 		sum += e
 		n++
-		if !(e <= 1.2*table.Worst() && math.Abs(q.FlatSpeed-r.FlatSpeed) <= 2e-3 && math.Abs(q.Spread-r.Spread) <= 0.2) {
+		if !(e <= table.Worst() && math.Abs(q.FlatSpeed-r.FlatSpeed) <= 2e-3 && math.Abs(q.Spread-r.Spread) <= 0.2) {
 			t.Fatalf("%+v, the sea has %+v", q, r)
 		}
 	})
