@@ -52,8 +52,8 @@ func TestHoldTrackIsHeadingFor(t *testing.T) {
 			t.Fatalf("heading %v, error %v", h, err)
 		}
 		if err == nil {
-			near(t, "heading", s.Heading, h, 0)
-			near(t, "made", s.SpeedMade, made, 0)
+			near(t, "heading", s.Heading, h, 1e-12)
+			near(t, "made", s.SpeedMade, made, 1e-12)
 			nearDeg(t, "correction", s.Correction, h-track, 1e-9)
 		} else if s != (route.Steer{}) {
 			t.Fatalf("%+v comes with %v", s, err)
