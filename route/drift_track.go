@@ -19,7 +19,8 @@ type Drifter struct {
 	Craft Craft
 	Start Point
 	// Wind is the wind over ground at 10 m, at a position and a number of
-	// seconds from the start. It must not be nil.
+	// seconds from the start. It must not be nil. Leeway is reckoned from the wind
+	// over the water: this less the stream.
 	Wind func(p Point, seconds float64) Velocity
 	// Stream is the motion of the water near the surface over the ground. Nil
 	// stands for still water.

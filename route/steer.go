@@ -23,8 +23,9 @@ var (
 // speed must return metres a second for a heading in degrees; zero, negative or
 // NaN mean that nothing can be paddled there. A nil speed panics.
 //
-// Errors are those of [HoldTrack], and ErrNotConverged where the speed jumps
-// in such a way that no heading agrees with itself.
+// Errors are those of [HoldTrack], with ErrNoProgress also for a board that has
+// no speed on any heading, and ErrNotConverged where the speed jumps in such a
+// way that no heading agrees with itself.
 //
 // Source: [Williams2013] wind triangles (2), iterated.
 func HoldTrackVarying(track float64, speed func(heading float64) float64, water Velocity) (Steer, error) {
@@ -65,9 +66,10 @@ func HoldTrackVarying(track float64, speed func(heading float64) float64, water 
 		}
 	}
 	const stride = 2.0
-	lo := miss(-180)
+	lo, still := miss(-180), true
 	for d := -180.0; d < 180; d += stride {
 		hi := miss(d + stride)
+		still = still && math.IsNaN(hi)
 		switch {
 		case lo == 0:
 			consider(d)
@@ -93,6 +95,8 @@ func HoldTrackVarying(track float64, speed func(heading float64) float64, water 
 	switch {
 	case best.SpeedMade > 0:
 		return best, nil
+	case still:
+		return Steer{}, fmt.Errorf("%w: the board has no speed on any heading", ErrNoProgress)
 	case jump:
 		return Steer{}, fmt.Errorf("%w: the speed jumps at a heading that would hold the track %.3g", ErrNotConverged, wrapDeg(track))
 	case !math.IsInf(best.SpeedMade, -1):

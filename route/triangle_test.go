@@ -190,8 +190,10 @@ func TestVaryingSpeedSaysSo(t *testing.T) {
 	if s, err := route.HoldTrackVarying(0, func(float64) float64 { return 0.5 }, water); !errors.Is(err, route.ErrCrossSet) {
 		t.Errorf("too slow: %+v, %v", s, err)
 	}
-	if s, err := route.HoldTrackVarying(0, func(float64) float64 { return math.NaN() }, water); err == nil {
-		t.Errorf("NaN speed: %+v", s)
+	for _, v := range []float64{0, -1, math.NaN()} {
+		if s, err := route.HoldTrackVarying(0, func(float64) float64 { return v }, water); !errors.Is(err, route.ErrNoProgress) {
+			t.Errorf("speed %v: %+v, %v", v, s, err)
+		}
 	}
 	if _, err := route.HoldTrackVarying(math.NaN(), jump, water); !errors.Is(err, route.ErrInput) {
 		t.Errorf("NaN track: %v", err)
