@@ -297,15 +297,18 @@ type Escape struct {
 	Latest time.Time
 }
 
-// Way out is worked out in steps of this length; streams and winds change by
-// the hour.
 const (
+	// escapeStep is the step in which a way out is followed; streams and
+	// winds change by the hour.
 	escapeStep = 300.0   // seconds
 	escapeLast = 86400.0 // seconds after which no exit is reached
 	// atHand is how near to its position an exit is reached. The same
 	// distance of a straight line is free at both ends of shore that the
 	// coastline was drawn too coarsely to leave out.
 	atHand = 150.0 // metres
+	// sideways is the sine of 15 degrees, by which a surf board with a person
+	// diverges from downwind in the leeway table.
+	sideways = 0.2588190451025207
 )
 
 // Out is the answer for one exit.
@@ -325,9 +328,11 @@ type Out struct {
 // until it is reached or until endurance or the latest hour ends it; and then
 // whether the board can land there at that hour.
 //
-// A posture without speed is carried by the stream and the wind, and reaches
-// an exit it passes within 150 m of. The published leeway scatters by more
-// than that over an hour: for the odds of a drift use the ensemble.
+// A posture without speed is carried by the stream and the wind, to within 15
+// degrees either side of downwind, the published divergence of a surf board
+// with a person. It reaches an exit if every path of that cone passes within
+// 150 m of it; if only some do, the answer is [Unknown]. For the odds of a
+// drift use [Drifter].
 //
 // The conservative side of what is missing: an unknown wind, stream, coast or
 // state of the exit makes the answer [Unknown], with the reason. The default
@@ -426,7 +431,7 @@ func (q *Escape) reach(e Exit) (Out, error) {
 		at = q.At(e, o.Arrival)
 	}
 	state, why := e.Landing(at, track)
-	if o.State == Landable || state == Broken {
+	if o.State == Landable { // not known to be reached is not known to be either
 		o.State = state
 	}
 	o.Why = append(o.Why, why...)
@@ -494,17 +499,22 @@ func (q *Escape) paddle(o *Out, leg Leg, end float64, endWhy string) (float64, e
 	}
 }
 
-// drift is carried to where the exit is nearest.
-func (q *Escape) drift(o *Out, end float64, endWhy string) (float64, error) {
-	p, elapsed := q.From, 0.0
-	near, best := o.Distance, 0.0
-	for elapsed < end {
+// drift is carried to where the exit is nearest. Leeway goes up to diverges
+// degrees to either side of downwind, so by then the board is anywhere in a
+// cone: an exit all of the cone is at hand of is reached, one that none of it
+// is at hand of is not, and between the two nobody knows.
+func (q *Escape) drift(o *Out, end float64, endWhy string) (track float64, err error) {
+	p, elapsed, blown := q.From, 0.0, 0.0
+	near, best, cone := o.Distance, 0.0, 0.0
+	ashore, past := false, false
+	for elapsed < end && !ashore && !past {
 		t, err := clock.After(q.Time, elapsed)
 		if err != nil {
 			return 0, err
 		}
 		wind, stream := q.Wind(t, p), q.Stream(t, p)
-		v := q.Way(0, wind.Sub(stream)).Add(stream)
+		way := q.Way(0, wind.Sub(stream))
+		v := way.Add(stream)
 		speed := v.Speed()
 		if !(speed <= math.MaxFloat64) {
 			o.lost(fmt.Errorf("%w: wind %v, stream %v", ErrInput, wind, stream))
@@ -517,26 +527,30 @@ func (q *Escape) drift(o *Out, end float64, endWhy string) (float64, error) {
 		leg := Direct(p, v.Toward(), speed*step)
 		// Nearest on this step, on the plane of the step.
 		to := Inverse(p, o.Exit.Point)
-		along := to.Distance * math.Cos((to.Course-leg.Course)*(math.Pi/180))
-		along = min(max(along, 0), leg.Distance)
+		_, ahead := sincosd(to.Course - leg.Course)
+		along := min(max(to.Distance*ahead, 0), leg.Distance)
 		if d := Inverse(leg.At(along), o.Exit.Point).Distance; d < near {
-			near, best = d, elapsed+along/speed
+			near, best, track = d, elapsed+along/speed, leg.Course
+			cone = (blown + way.Speed()*along/speed) * sideways
 		}
-		ashore, err := q.ashore(o, p, leg.To)
-		if err != nil {
+		if ashore, err = q.ashore(o, p, leg.To); err != nil {
 			return 0, err
 		}
-		if near <= atHand && (ashore || along < leg.Distance || elapsed+step >= end) {
-			o.Seconds = best
-			return leg.Course, nil
-		}
-		if ashore {
-			return 0, nil
-		}
+		blown += way.Speed() * step
 		p, elapsed = leg.To, elapsed+step
-		if near < o.Distance/2 && Inverse(p, o.Exit.Point).Distance > 4*near+1000 {
-			break // past it
+		past = along < leg.Distance && (near <= atHand || to.Distance > 4*near+1000)
+	}
+	switch {
+	case near+cone <= atHand:
+		o.Seconds = best
+		if o.State == OutOfReach { // ashore after it
+			o.State, o.Why = Landable, nil
 		}
+		return track, nil
+	case near-cone <= atHand:
+		o.Seconds, o.State = best, Unknown
+		o.Why = append(o.Why, fmt.Sprintf("adrift, passes %.1f km off after %s, give or take %.1f km of leeway to either side", near/1000, minutes(best), cone/1000))
+		return track, nil
 	}
 	o.State = OutOfReach
 	o.Why = append(o.Why, fmt.Sprintf("adrift, passes %.1f km off after %s", near/1000, minutes(best)))

@@ -113,8 +113,17 @@ func TestExitByHand(t *testing.T) {
 			p := Direct(from, 0, 50).To
 			q.Coast = mustCoast(t, nil, []Polygon{box(49, 6.9, p.Lat, 7.1)})
 		}, Landable, 2000, 0, ""},
-		// Adrift at 2 % of 10 m/s, 0.206 m/s: 900 m less 150 at hand.
-		"adrift onto it": {0.9, func(q *Escape, _ *Exit) { q.Way, q.Posture, q.Wind = nil, Drifting(), Steady(From(10, 180)) }, Landable, 900 / 0.20184, math.NaN(), ""},
+		// Adrift at 2.018 % of 10 m/s. 15 degrees either side are 104 m at 400 m,
+		// all of it at hand, and 233 m at 900 m, which is not.
+		"adrift onto it": {0.4, func(q *Escape, _ *Exit) {
+			q.Way, q.Posture, q.Wind = nil, Drifting(), Steady(From(10, 180))
+		}, Landable, 400 / 0.20184, math.NaN(), ""},
+		"adrift onto it, far": {0.9, func(q *Escape, _ *Exit) {
+			q.Way, q.Posture, q.Wind = nil, Drifting(), Steady(From(10, 180))
+		}, Unknown, 900 / 0.20184, math.NaN(), "passes 0.0 km off after 74 min, give or take 0.2 km"},
+		"adrift beside it": {0.9, func(q *Escape, _ *Exit) {
+			q.Way, q.Posture, q.Wind = nil, Drifting(), Steady(From(10, 195))
+		}, Unknown, 900 * 0.9659 / 0.20184, math.NaN(), "passes 0.2 km off"},
 		"adrift past it": {0.9, func(q *Escape, _ *Exit) { q.Way, q.Posture, q.Wind = nil, Drifting(), Steady(From(10, 225)) }, OutOfReach, math.NaN(), math.NaN(), "adrift, passes 0.6 km off"},
 		"adrift, calm":   {0.9, func(q *Escape, _ *Exit) { q.Way, q.Posture = nil, Drifting() }, OutOfReach, math.NaN(), math.NaN(), "adrift"},
 		"adrift on a stream": {0.9, func(q *Escape, _ *Exit) {
