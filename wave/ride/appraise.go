@@ -13,7 +13,7 @@ func (p *Prepared) Sea(sea Sea) (Ride, error) {
 	g := sea.gravity()
 	s := &p.surge
 	u := s.share * sea.Wind
-	r := Ride{FlatSpeed: s.flat(s.cruise, u), SprintSpeed: s.flat(s.sprint, u)}
+	r := Ride{Standing: Standing, FlatSpeed: s.flat(s.cruise, u), SprintSpeed: s.flat(s.sprint, u)}
 
 	var bs bins
 	r.Remarks = sea.remarks(p.load(&bs, &sea))

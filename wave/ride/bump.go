@@ -46,7 +46,8 @@ const (
 // source: thresholds from the surge equation, uncertain by about a quarter
 // through the resistance.
 type Appraisal struct {
-	Verdict Verdict
+	Verdict  Verdict
+	Standing string // Standing, the constant: a proposal
 
 	Celerity   float64 // m/s, wave speed through the water along the heading, c/cos(off)
 	Length     float64 // m, wave length along the heading
@@ -147,6 +148,7 @@ func (s *surge) appraise(b Bump) (Appraisal, error) {
 	nan := math.NaN()
 	u := s.share * b.Wind
 	a := Appraisal{
+		Standing: Standing,
 		Position: nan, TippingPoint: nan, CatchTime: nan, Damping: nan, Load: nan,
 		SprintSpeed: s.flat(s.sprint, u), CruiseSpeed: s.flat(s.cruise, u),
 	}

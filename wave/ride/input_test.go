@@ -179,6 +179,28 @@ func TestFormulasGiveNaN(t *testing.T) {
 	}
 }
 
+// Every result says what it is, and the zero value that comes with an error
+// says nothing.
+func TestResultsSayTheyAreProposals(t *testing.T) {
+	b := ride.Bump{Height: 0.6, Period: 3, Depth: deep}
+	a, _ := reference.Appraise(b)
+	s, _ := reference.Strength(b)
+	l, _ := reference.Line(b)
+	tr, _ := reference.Simulate(benchSea, ride.Run{Seconds: 1})
+	r, _ := someReady()[0].Sea(benchSea)
+	for i, got := range []string{a.Standing, s.Standing, l.Standing, tr.Standing, r.Standing} {
+		if got != "proposal, no published source" {
+			t.Errorf("result %d says %q", i, got)
+		}
+	}
+	if a, err := reference.Appraise(ride.Bump{}); err == nil || a != (ride.Appraisal{}) {
+		t.Errorf("with error %v: %+v", err, a)
+	}
+	if r, err := someReady()[0].Sea(ride.Sea{}); err == nil || r != (ride.Ride{}) {
+		t.Errorf("with error %v: %+v", err, r)
+	}
+}
+
 func TestTableIsHonestOutside(t *testing.T) {
 	ready, err := reference.Prepare()
 	if err != nil {

@@ -4,6 +4,7 @@ import "math"
 
 // Line is how to take a bump that does not run where one wants to go.
 type Line struct {
+	Standing string  // Standing, the constant: a proposal
 	Catch    float64 // degrees off the wave to catch it: straight before it, 0
 	Ride     float64 // degrees off the wave to ride it, towards the course; NaN if it cannot be held
 	Speed    float64 // m/s through the water on that heading; NaN likewise
@@ -37,7 +38,7 @@ func (p Paddler) Line(b Bump) (Line, error) {
 	}
 	g := b.gravity()
 	nan := math.NaN()
-	l := Line{Ride: nan, Speed: nan, Progress: nan, Straight: nan, Steepest: nan}
+	l := Line{Standing: Standing, Ride: nan, Speed: nan, Progress: nan, Straight: nan, Steepest: nan}
 	u := s.share * b.Wind
 	course := math.Abs(b.Off)
 	holds := func(theta float64) bool {

@@ -78,7 +78,11 @@ type Prior struct {
 	Provenance string
 }
 
-const noSource = "proposal, no published source"
+// Standing is what every result of this package carries: no published method
+// stands behind it.
+const Standing = "proposal, no published source"
+
+const noSource = Standing
 
 // Priors returns the parameters of craft, in the order of the fields of
 // [Paddler]; nil for a craft without priors, foils among them.

@@ -62,6 +62,7 @@ func (r Remark) String() string {
 // simulation ([Paddler.Simulate]); the documentation of the package tells how
 // far apart the two are.
 type Ride struct {
+	Standing    string  // Standing, the constant: a proposal
 	Speed       float64 // m/s, mean through the water, sprinting on the faces
 	Spread      float64 // m/s, one standard deviation of Speed over an hour
 	OverGround  float64 // m/s, Speed and the current

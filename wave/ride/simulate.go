@@ -30,6 +30,7 @@ type Moment struct {
 
 // Trace is a simulated run.
 type Trace struct {
+	Standing    string  // Standing, the constant: a proposal
 	Speed       float64 // m/s, mean through the water
 	RidingShare float64 // part of the time faster than a sprint on flat water in this wind
 	RidingSpeed float64 // m/s, mean speed meanwhile; 0 if never
@@ -104,7 +105,7 @@ func (p Paddler) Simulate(sea Sea, run Run) (Trace, error) {
 		return (s.balance(v, e, u) + f) / s.inertia
 	}
 
-	var tr Trace
+	tr := Trace{Standing: Standing}
 	const warm = 30.0
 	dt := run.Step
 	v, x := s.flat(s.cruise, u), 0.0

@@ -5,6 +5,7 @@ import "math"
 // Strength is how strong a paddler must be for one bump, as the speed in m/s
 // that the same effort gives on flat water in still air.
 type Strength struct {
+	Standing   string  // Standing, the constant: a proposal
 	Hold       float64 // to stay on it
 	Catch      float64 // to catch it from the trough, at full effort already
 	Inevitable float64 // to be taken along whatever the timing, by the closed form
@@ -32,7 +33,7 @@ func (p Paddler) Strength(b Bump) (Strength, error) {
 	w, ok := s.train(b.Period, b.Depth, b.Current, math.Cos(b.Off*(math.Pi/180)), b.gravity())
 	f := w.perM * b.Height
 	if !ok || !(f > 0) {
-		return Strength{nan, nan, nan, nan, nan}, nil
+		return Strength{Standing, nan, nan, nan, nan, nan}, nil
 	}
 	u := s.share * b.Wind
 	q := 2 * math.Sqrt(f/(w.k*s.inertia))
@@ -52,7 +53,8 @@ func (p Paddler) Strength(b Bump) (Strength, error) {
 	}
 	holds := func(e effort) bool { return -s.balance(w.c, e, u) <= f }
 	return Strength{
-		Hold: least(func(e effort, _ float64) bool { return holds(e) }),
+		Standing: Standing,
+		Hold:     least(func(e effort, _ float64) bool { return holds(e) }),
 		Catch: least(func(e effort, _ float64) bool {
 			return holds(e) && s.needed(w, f, e, u) <= s.flat(e, u)
 		}),
