@@ -141,6 +141,9 @@ func TestDeepCurrentClosedForm(t *testing.T) {
 	rel(t, "stopping in deep water", wave.StoppingCurrent(6, inf), -g*6/(8*math.Pi), 1e-15)
 	rel(t, "stopping in very deep water", wave.StoppingCurrent(6, 1e9), -g*6/(8*math.Pi), 1e-15)
 	rel(t, "stopping in deep enough water", wave.StoppingCurrent(6, 100), -g*6/(8*math.Pi), 1e-13)
+	tide := wave.OnCurrent(1e11, 10, 1)
+	rel(t, "a tide on a current", tide.PhaseSpeed, math.Sqrt(g*10)+1, 1e-12)
+	rel(t, "a tide's energy on a current", tide.GroupSpeed, math.Sqrt(g*10)+1, 1e-12)
 	rel(t, "long waves are stopped by √(gh)", wave.StoppingCurrent(1e7, 1), -math.Sqrt(g), 1e-3)
 }
 

@@ -181,6 +181,8 @@ func TestHeightsBadInput(t *testing.T) {
 	for _, law := range []wave.HeightLaw{{}, {1, 0}, {0, 1}, {nothing, 2}} {
 		nan(t, "law", law.Exceedance(1, 1)+law.MeanOfHighest(3, 1)+law.LargestMean(3, 1)+law.RootMeanSquare(1)+law.ExceededByOneIn(3, 1)+law.LargestQuantile(0.5, 3, 1))
 	}
+	near(t, "waves in an hour", wave.WavesIn(3600, 5), 720, 0)
+	near(t, "time to one in a thousand", wave.TimeToOneIn(1000, 8), 8000, 0)
 	near(t, "higher than anything", l.Exceedance(inf, 1), 0, 0)
 	near(t, "no sea", l.Exceedance(1, 0), 0, 0)
 	near(t, "no height", l.Exceedance(0, 0), 1, 0)
