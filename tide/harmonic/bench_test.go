@@ -103,7 +103,7 @@ func BenchmarkYearRatio(b *testing.B) {
 				}
 			}
 			b.ReportMetric(a.Seconds()/c.Seconds(), "x-plain")
-			b.ReportMetric(worst, "m-diff")
+			b.ReportMetric(worst*1e12, "pm-diff")
 			b.ReportMetric(c.Seconds()*1e9/float64(b.N)/yearSamples, "ns/height")
 		})
 	}
@@ -135,5 +135,21 @@ func BenchmarkTurnsOfAYear(b *testing.B) {
 		if _, err := td.Turns(from, from.AddDate(1, 0, 0), 0.01); err != nil {
 			b.Fatal(err)
 		}
+	}
+}
+
+func BenchmarkCurveHeight(b *testing.B) {
+	td, err := harmonic.New(all37(), harmonic.AtInstant)
+	if err != nil {
+		b.Fatal(err)
+	}
+	at := time.Date(2026, 5, 1, 3, 17, 0, 0, time.UTC)
+	c, err := td.Curve(at.AddDate(0, 0, -3), at.AddDate(0, 0, 3))
+	if err != nil {
+		b.Fatal(err)
+	}
+	b.ReportAllocs()
+	for b.Loop() {
+		c.Height(at)
 	}
 }

@@ -188,7 +188,7 @@ var compounds = []struct {
 
 // Other names in use.
 var aliases = map[string]string{
-	"LAMBDA2": "LAM2", "LDA2": "LAM2", "LABDA2": "LAM2", "RHO1": "RHO", "SIGMA1": "SIG1", "NU": "NU2",
+	"LAMBDA2": "LAM2", "LDA2": "LAM2", "LABDA2": "LAM2", "LA2": "LAM2", "RHO1": "RHO", "RO1": "RHO", "E2": "EPS2", "SIGMA1": "SIG1", "NU": "NU2",
 	"MU": "MU2", "EPSILON2": "EPS2", "THETA1": "THE1", "MTF": "MTM", "MFM": "MTM",
 }
 

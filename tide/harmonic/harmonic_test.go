@@ -754,3 +754,54 @@ func TestSpreadOfTheCosine(t *testing.T) {
 		near(t, id+", 95th percentile of the largest error, of the range", worst[(len(worst)-1)*95/100], want, 0.002)
 	}
 }
+
+// TestCurveIsTheSum: the curve is the sum to a micrometre, and knows its span.
+func TestCurveIsTheSum(t *testing.T) {
+	from, to := utc("2026-06-01 00:00"), utc("2026-06-20 00:01")
+	for _, id := range []string{"8410140", "8443970", "8729840"} {
+		for n := harmonic.AtInstant; n <= harmonic.Without; n++ {
+			td := predictor(t, id, n)
+			c, err := td.Curve(from, to)
+			if err != nil {
+				t.Fatal(err)
+			}
+			for at := from; !at.After(to); at = at.Add(17*time.Minute + 13*time.Second) {
+				near(t, id, c.Height(at), td.Height(at), 1e-6)
+				near(t, id, c.Rate(at), td.Rate(at), 1e-8)
+			}
+			near(t, "end", c.Height(to), td.Height(to), 1e-6)
+			if c.Datum() != td.Datum() {
+				t.Error(c.Datum())
+			}
+			for _, at := range []time.Time{from.Add(-1), to.Add(1)} {
+				if !math.IsNaN(c.Height(at)) || !math.IsNaN(c.Rate(at)) {
+					t.Errorf("a height at %v", at)
+				}
+			}
+		}
+	}
+	s, err := harmonic.NewStream(*published.TideStation("PUG1741").Stream, harmonic.AtInstant)
+	if err != nil {
+		t.Fatal(err)
+	}
+	c, err := s.Curve(from, to)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for at := from; !at.After(to); at = at.Add(17 * time.Minute) {
+		near(t, "rate", c.Rate(at), s.Rate(at), 1e-6)
+		near(t, "east", c.Velocity(at).East, s.Velocity(at).East, 1e-6)
+	}
+	if v := c.Velocity(to.Add(time.Hour)); !math.IsNaN(v.East) || !math.IsNaN(v.North) {
+		t.Error(v)
+	}
+	td := predictor(t, "8410140", harmonic.AtInstant)
+	for _, bad := range [][2]time.Time{{to, from}, {from, from}, {from, from.AddDate(11, 0, 0)}} {
+		if _, err := td.Curve(bad[0], bad[1]); !errors.Is(err, harmonic.ErrSpan) {
+			t.Error(err)
+		}
+		if _, err := s.Curve(bad[0], bad[1]); !errors.Is(err, harmonic.ErrSpan) {
+			t.Error(err)
+		}
+	}
+}

@@ -139,9 +139,17 @@ func TestOracle(t *testing.T) {
 			}
 			got := make([]float64, len(hs))
 			td.Heights(got, instant(t, l.T0), time.Duration(l.Step)*time.Second)
+			smooth, err := harmonic.New(st[l.Station], harmonic.AtInstant)
+			if err != nil {
+				t.Fatal(err)
+			}
+			other := make([]float64, len(hs))
+			smooth.Heights(other, instant(t, l.T0), time.Duration(l.Step)*time.Second)
 			for i := range hs {
 				near(t, l.Src+" "+l.Station+" "+l.T0, got[i], hs[i], tolH)
 				note("height m", got[i]-hs[i])
+				near(t, "nodes at the instant, "+l.Station+" "+l.T0, other[i], hs[i], 0.025)
+				note("height with nodes at the instant m", other[i]-hs[i])
 			}
 		case "height":
 			var h float64

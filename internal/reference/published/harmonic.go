@@ -154,6 +154,13 @@ var harmonicSubjects = []reference.Subject{
 	{Name: "harmonic.Tide.Windows", Func: (*harmonic.Tide).Windows, Class: reference.Search, Tests: []string{"TestWindowsOfM2ByHand", "TestWindowsAgreeWithHeights"}},
 	{Name: "harmonic.Tide.Below", Func: (*harmonic.Tide).Below, Class: reference.Search, Tests: []string{"TestWindowsOfM2ByHand", "TestWindowsAgreeWithHeights"}},
 	{Name: "harmonic.Tide.Table", Func: (*harmonic.Tide).Table, Class: reference.Composed, Tests: []string{"TestTableSpansTheQuestion"}},
+	{Name: "harmonic.Tide.Curve", Func: (*harmonic.Tide).Curve, Class: reference.Constructor, Tests: []string{"TestCurveIsTheSum"}},
+	{Name: "harmonic.Curve.Datum", Func: (*harmonic.Curve).Datum, Class: reference.Accessor, Tests: []string{"TestCurveIsTheSum"}},
+	{Name: "harmonic.Curve.Height", Func: (*harmonic.Curve).Height, Class: reference.Composed, Tests: []string{"TestCurveIsTheSum"}},
+	{Name: "harmonic.Curve.Rate", Func: (*harmonic.Curve).Rate, Class: reference.Composed, Tests: []string{"TestCurveIsTheSum"}},
+	{Name: "harmonic.Stream.Curve", Func: (*harmonic.Stream).Curve, Class: reference.Constructor, Tests: []string{"TestCurveIsTheSum"}},
+	{Name: "harmonic.StreamCurve.Rate", Func: (*harmonic.StreamCurve).Rate, Class: reference.Composed, Tests: []string{"TestCurveIsTheSum"}},
+	{Name: "harmonic.StreamCurve.Velocity", Func: (*harmonic.StreamCurve).Velocity, Class: reference.Composed, Tests: []string{"TestCurveIsTheSum"}},
 	{Name: "harmonic.NewStream", Func: harmonic.NewStream, Class: reference.Constructor, Tests: []string{"TestStreamsRefuse"}},
 	{Name: "harmonic.Stream.Rate", Func: (*harmonic.Stream).Rate, Class: reference.Formula, Args: []reference.Arg{reference.Text("station", "PUG1741"), reference.Text("nodes", "by year"), atArg}, Results: []reference.Result{{Name: "rate", Unit: "m/s"}},
 		Eval: func(in reference.In) (reference.Out, error) {
