@@ -173,19 +173,44 @@ func (c *curve) value(q quantity, u float64) float64 {
 }
 
 // inverse returns u = ln x at which quantity q is v: -Inf for v = -Inf, and beyond what
-// the curve reaches in the table, on along its last slope.
-func (c *curve) inverse(q quantity, v float64) float64 {
-	lo, hi := 1, tableNX-3
-	first, last := c.node(q, lo), c.node(q, hi)
-	if v <= first {
-		return c.g.x0 + tableStepX*(1+(v-first)/(c.node(q, 2)-first))
+// the curve reaches in the table, on along its last slope. near is a guess of the answer
+// that saves looking for the cell; any number will do, NaN too.
+func (c *curve) inverse(q quantity, v, near float64) float64 {
+	const first, last = 1, tableNX - 3
+	lo := (first + last) / 2
+	if k := (near - c.g.x0) / tableStepX; k < first {
+		lo = first
+	} else if k >= last {
+		lo = last - 1
+	} else if k == k {
+		lo = int(k)
 	}
-	if !(v < last) { // NaN too
-		slope := last - c.node(q, hi-1)
-		if slope <= 0 {
-			return math.Inf(1) + v*0
+	// Widen the bracket from there, twice as far each time.
+	hi := lo
+	if c.node(q, lo) <= v {
+		for step := 1; hi < last; step *= 2 {
+			lo, hi = hi, min(hi+step, last)
+			if !(c.node(q, hi) <= v) {
+				break
+			}
 		}
-		return c.g.x0 + tableStepX*(float64(hi)+(v-last)/slope)
+		if end := c.node(q, last); hi == last && !(v < end) { // NaN cannot come here
+			slope := end - c.node(q, last-1)
+			if slope <= 0 {
+				return math.Inf(1)
+			}
+			return c.g.x0 + tableStepX*(last+(v-end)/slope)
+		}
+	} else {
+		for step := 1; lo > first; step *= 2 {
+			hi, lo = lo, max(lo-step, first)
+			if c.node(q, lo) <= v {
+				break
+			}
+		}
+		if start := c.node(q, first); lo == first && !(start <= v) { // NaN comes here
+			return c.g.x0 + tableStepX*(first+(v-start)/(c.node(q, first+1)-start))
+		}
 	}
 	for hi-lo > 1 {
 		mid := (lo + hi) / 2

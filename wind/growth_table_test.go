@@ -46,3 +46,32 @@ func TestTableBuild(t *testing.T) {
 	newGrowthTable(Bretschneider)
 	t.Log(time.Since(s))
 }
+
+// Going from a quantity back to its fetch gives the fetch, whatever the guess.
+func TestTableInverse(t *testing.T) {
+	t.Parallel()
+	for _, law := range []Law{Bretschneider, YoungVerhagen, JONSWAP, CEM} {
+		g := tableFor(law)
+		for _, depth := range []float64{math.Inf(1), 300, 5, 0.3} {
+			c := g.at(depth * law.Limits(10).Period * law.Limits(10).Period / 60)
+			for u := g.x0 - 3; u < g.top()+3; u += 0.61 {
+				for q := range quantities {
+					v := c.value(q, u)
+					for _, near := range []float64{u, u + 4, u - 4, math.NaN(), math.Inf(1), math.Inf(-1)} {
+						back := c.inverse(q, v, near)
+						if math.Abs(c.value(q, math.Min(back, g.top()+100))-v) <= 1e-9 {
+							continue
+						}
+						t.Fatalf("%v at depth %v: quantity %d at %v goes back to %v (guess %v)", law, depth, q, u, back, near)
+					}
+				}
+			}
+			if got := c.inverse(heightOf, math.NaN(), 0); !math.IsNaN(got) {
+				t.Errorf("%v: NaN goes back to %v", law, got)
+			}
+			if got := c.inverse(heightOf, math.Inf(-1), 0); !math.IsInf(got, -1) {
+				t.Errorf("%v: no height goes back to %v", law, got)
+			}
+		}
+	}
+}

@@ -431,7 +431,7 @@ func (s *Stepper) grow(w Wind, scale, fetch, depth, dt float64) {
 	most, developed := math.Min(math.Log(fetch/unit), s.table.top()), false
 	lnH, lnT := math.Log(lim.Height), math.Log(lim.Period)
 	if c.value(heightOf, most) > lnH || c.value(periodOf, most) > lnT {
-		full := math.Min(c.inverse(heightOf, lnH), c.inverse(periodOf, lnT))
+		full := math.Min(c.inverse(heightOf, lnH, most), c.inverse(periodOf, lnT, most))
 		if full < most {
 			most, developed = full, true
 		}
@@ -453,14 +453,14 @@ func (s *Stepper) grow(w Wind, scale, fetch, depth, dt float64) {
 		if p.speed != scale || p.depth != depth {
 			x = math.Inf(-1)
 			if sea.Hs > 0 {
-				x = c.inverse(heightOf, math.Log(sea.Hs/unit))
+				x = c.inverse(heightOf, math.Log(sea.Hs/unit), p.reached)
 			}
 		}
 		elapsed := dt / second
 		if !math.IsInf(x, -1) {
 			elapsed += math.Exp(c.value(timeOf, x))
 		}
-		x = math.Min(most, c.inverse(timeOf, math.Log(elapsed)))
+		x = math.Min(most, c.inverse(timeOf, math.Log(elapsed), x))
 	} else if sea.Hs > held {
 		s.leave(sea.Hs*sea.Hs - held*held)
 		sea.Tp = heldPeriod
