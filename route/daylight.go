@@ -60,7 +60,8 @@ var ErrDate = errors.New("route: not a date for which the Sun can be reckoned")
 // Each event is iterated to the Sun's position at the event. Against printed
 // almanacs it is right to the minute, up to 4 seconds of the method; on
 // grazing days near the polar circles, where the Sun runs along the horizon,
-// minutes or a whole event may differ. The refraction of a real horizon varies
+// minutes or a whole event may differ, and within 20 miles of a pole, where
+// the Sun rises once a year, the states are those of the transit. The refraction of a real horizon varies
 // by minutes too: keep 5 minutes in hand. Standing up changes nothing (the
 // dip from 2 m is 0.04 degrees).
 //

@@ -69,7 +69,7 @@ func TestSunStandsSouthAtNoon(t *testing.T) {
 // there is no event the Sun is on the side it says, all day.
 func TestDaylightAgainstAltitude(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		p := drawPoint(t, "at", 90)
+		p := drawPoint(t, "at", 89.7) // nearer the pole the season moves the Sun more than the day does
 		day := time.Date(2000, 1, 1+rapid.IntRange(0, 20000).Draw(t, "day"), 0, 0, 0, 0, time.UTC)
 		d, err := route.Daylight(p, day)
 		if err != nil {
