@@ -155,8 +155,8 @@ func WriteTracks(w io.Writer, tracks []Track) error {
 // error.
 type geoWriter struct {
 	w     *bufio.Writer
-	some1 bool // a feature was written
-	prop1 bool // a property of this feature was written
+	many  bool // a feature was written
+	inner bool // a property of this feature was written
 	buf   []byte
 }
 
@@ -186,10 +186,10 @@ func (g *geoWriter) close() error {
 }
 
 func (g *geoWriter) feature(geometry, properties func()) {
-	if g.some1 {
+	if g.many {
 		g.str(",")
 	}
-	g.some1, g.prop1 = true, false
+	g.many, g.inner = true, false
 	g.str("\n{\"type\":\"Feature\",\"properties\":{")
 	properties()
 	g.str("},\"geometry\":")
@@ -198,10 +198,10 @@ func (g *geoWriter) feature(geometry, properties func()) {
 }
 
 func (g *geoWriter) key(name string) {
-	if g.prop1 {
+	if g.inner {
 		g.str(",")
 	}
-	g.prop1 = true
+	g.inner = true
 	g.quote(name)
 	g.str(":")
 }
