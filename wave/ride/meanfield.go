@@ -88,9 +88,9 @@ func (s *surge) settle(bs *bins, sigmaF, u, g, start, wide, tol float64) field {
 			w := &bs.b[j]
 			d := w.c - v
 			q := d*d + w2
-			r := w.force / (w.inv*q + b2)
-			push += r * d / q
-			wander += r
+			r := w.force / (q * (w.inv*q + b2)) // one division for both sums
+			push += r * d
+			wander += r * q
 		}
 		push *= meanPushGain * b
 		if wander == 0 {

@@ -25,6 +25,10 @@ type Prepared struct {
 	kept     gammas // part of the energy below swellCut
 }
 
+// sameWaves is the number of variants, the first, that the waves push like the
+// paddler unchanged.
+const sameWaves = 3
+
 // The nodes of the catch table: wind at 10 m, kc²/g along the heading, and the
 // speed of the wave above that of a sprint.
 var (
@@ -49,8 +53,8 @@ func (p Paddler) Prepare() (*Prepared, error) {
 	moved := [len(pr.variants)]Paddler{r, r, r, r, r}
 	moved[0].Drag *= 1 + spread["Drag"]
 	moved[1].WindArea *= 1 + spread["WindArea"]
-	moved[2].Length *= 1 - spread["Length"]
-	moved[3].Bend *= 1 + spread["Bend"]
+	moved[2].Bend *= 1 + spread["Bend"]
+	moved[3].Length *= 1 - spread["Length"]
 	moved[4].Mass *= 1 + spread["Mass"]
 	for i, p := range moved {
 		pr.variants[i] = *compile(p)
