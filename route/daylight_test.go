@@ -55,7 +55,7 @@ func TestSunStandsSouthAtNoon(t *testing.T) {
 		if dec > p.Lat {
 			want = 0
 		}
-		if math.Abs(p.Lat-dec) > 0.5 {
+		if overhead := math.Abs(p.Lat-dec) <= 0.5; !overhead {
 			nearDeg(t, "bearing", b, want, 0.02)
 		}
 		if d.Transit.Before(day.Add(-15*time.Minute)) || d.Transit.After(day.Add(24*time.Hour+15*time.Minute)) {

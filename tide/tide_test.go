@@ -50,7 +50,7 @@ func TestLimbs(t *testing.T) {
 		at := up.From.Time.Add(d * time.Duration(rapid.IntRange(0, 97).Draw(t, "share")) / 97)
 		near(t, "mirror", up.Height(at, by)+down.Height(at, by), a+b, 1e-12)
 		near(t, "rates", up.Rate(at, by), -down.Rate(at, by), 1e-12)
-		if math.Abs(a-b) > 1e-3 {
+		if apart := math.Abs(a-b) >= 1e-3; apart {
 			h := up.Height(at, by)
 			e := up.Elapsed(h, by)
 			near(t, "back to the height", up.Height(up.From.Time.Add(time.Duration(e*1e9)), by), h, 1e-6)
@@ -772,7 +772,7 @@ func TestReadStreams(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if s, n := h.Ranges(); math.Abs(s-6.096) > 1e-12 || n != 2.4 {
+	if s, n := h.Ranges(); !(math.Abs(s-6.096) <= 1e-12) || n != 2.4 {
 		t.Error(s, n)
 	}
 	near(t, "at high water", c.Velocity(utc("2026-08-15 17:30")).East, h.At(0, (6.063+0.409+6.063+0.204)/2).East, 1e-12)

@@ -105,7 +105,8 @@ func (s State) Tp() float64 {
 // Known reports whether the sea is known at that instant.
 func (s State) Known() bool { return s.Sea.Known() && s.Old.Known() }
 
-// Run, a proposal with no published source, returns the sea at the given times, in their order, from flat water at the start
+// Run returns the sea at the given times (a proposal, no published source: see
+// Hindcast), in their order, from flat water at the start
 // of the series; with no times given, at the time of each sample. Between samples the
 // wind is that of [Series.At]. Through a gap of the series nobody knows the sea: a time
 // inside it gets a State that is not Known, and after it the sea starts again from flat
@@ -118,8 +119,8 @@ func (h Hindcast) Run(series Series, times ...time.Time) ([]State, error) {
 	return h.Resume(State{}, series, times...)
 }
 
-// Resume, a proposal with no published source, is [Hindcast.Run] from a known sea at the start of the series, such as the last
-// State of an earlier run. Its Time does not matter.
+// Resume is [Hindcast.Run] (a proposal, no published source) from a known sea at
+// the start of the series, such as the last State of an earlier run. Its Time does not matter.
 func (h Hindcast) Resume(from State, series Series, times ...time.Time) ([]State, error) {
 	st := h.Stepper()
 	if series.Len() == 0 {

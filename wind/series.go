@@ -239,19 +239,4 @@ func (s Series) Between(start, end time.Time) (Series, error) {
 	return Series{samples: out, gap: s.gap}, nil
 }
 
-// integrate adds up g over the span of the series by the trapezoidal rule, in
-// seconds times g's unit, and returns the seconds that were covered; gaps are
-// left out of both.
-func (s Series) integrate(g func(Sample) float64) (sum, seconds float64) {
-	for i := 1; i < len(s.samples); i++ {
-		if s.isGap(i) {
-			continue
-		}
-		dt := clock.Seconds(s.samples[i-1].Time, s.samples[i].Time)
-		sum += dt * (g(s.samples[i-1]) + g(s.samples[i])) / 2
-		seconds += dt
-	}
-	return sum, seconds
-}
-
 var nan = math.NaN()

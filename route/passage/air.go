@@ -6,15 +6,14 @@ import "math"
 // and after the departures, on an even step, summed up so that the mean over
 // any span costs two look-ups.
 type air struct {
-	first        float64   // s after the grid's epoch
-	step         float64   // s
-	east, north  []float64 // motion of the air, m/s; NaN where unknown
-	sumE, sumN   []float64 // sums of the samples before
-	sumSpeed     []float64
-	sumMissing   []int
-	airTemp      []float64 // °C, NaN where unknown
-	waterTemp    []float64
-	lowestFactor float64
+	first       float64   // s after the grid's epoch
+	step        float64   // s
+	east, north []float64 // motion of the air, m/s; NaN where unknown
+	sumE, sumN  []float64 // sums of the samples before
+	sumSpeed    []float64
+	sumMissing  []int
+	airTemp     []float64 // °C, NaN where unknown
+	waterTemp   []float64
 }
 
 // sum prepares the running sums.

@@ -80,8 +80,7 @@ type Water struct {
 
 	grid   *grid
 	epoch  time.Time
-	from   float64 // first and last departure, s after the epoch
-	to     float64
+	to     float64 // last departure, s after the epoch, which is the first
 	length float64 // of the run, m
 
 	centres  []route.Point // of each cell

@@ -166,3 +166,37 @@ func goFiles(t testing.TB) []string {
 	}
 	return files
 }
+
+// TestComparisonsArePositive: a test that fails on |got-want| > tolerance lets
+// NaN pass. Tests of this module ask for |got-want| <= tolerance.
+func TestComparisonsArePositive(t *testing.T) {
+	negative := regexp.MustCompile(`^\s*if (.*; )?math\.Abs\([^{&]*-[^{&]*\) *>[^{&]*\{`)
+	for _, path := range goFiles(t) {
+		if !strings.HasSuffix(path, "_test.go") {
+			continue
+		}
+		b, err := os.ReadFile(path)
+		if err != nil {
+			t.Fatal(err)
+		}
+		for i, line := range strings.Split(string(b), "\n") {
+			if negative.MatchString(line) && !strings.Contains(line, "if !(") {
+				t.Errorf("%s:%d: %s", strings.TrimPrefix(path, root+"/"), i+1, strings.TrimSpace(line))
+			}
+		}
+	}
+}
+
+// TestDocComments: every exported name has a comment, and a comment on a
+// function, method or variable begins with its name.
+func TestDocComments(t *testing.T) {
+	for _, d := range readSource(t).names {
+		short := d.name[strings.LastIndex(d.name, ".")+1:]
+		switch {
+		case d.doc == "":
+			t.Errorf("%s (%s:%d) has no comment", d.name, strings.TrimPrefix(d.file, root+"/"), d.start)
+		case !d.variable && !strings.HasPrefix(d.doc, short+" "):
+			t.Errorf("the comment of %s does not begin with its name", d.name)
+		}
+	}
+}
