@@ -724,6 +724,23 @@ func TestWindowsOfM2ByHand(t *testing.T) {
 			near(t, "hours", v.Duration().Hours(), 360/harmonic.Speed("M2")/3, 1e-6)
 		}
 	}
+	// A question that begins where the water passes the level: whatever way
+	// rounding takes the edge, the hours it stays shut are not open.
+	for _, v := range w {
+		if v.CutFrom || v.CutTo {
+			continue
+		}
+		for d := time.Duration(-3); d <= 3; d++ {
+			shut, err := td.Windows(tide.Bar{Charted: tide.Drying(3), Need: 1}, v.To.Add(d), v.To.Add(3*time.Hour))
+			if err != nil || len(shut) > 1 || len(shut) == 1 && shut[0].Duration() > time.Microsecond {
+				t.Errorf("%v after closing: %v %v", d, shut, err)
+			}
+			open, err := td.Windows(tide.Bar{Charted: tide.Drying(3), Need: 1}, v.From.Add(d), v.From.Add(3*time.Hour))
+			if err != nil || len(open) != 1 || open[0].Duration() < 3*time.Hour-time.Microsecond {
+				t.Errorf("%v after opening: %v %v", d, open, err)
+			}
+		}
+	}
 }
 
 // TestSpreadOfTheCosine measures how far real tides run from the cosine
@@ -804,4 +821,50 @@ func TestCurveIsTheSum(t *testing.T) {
 			t.Error(err)
 		}
 	}
+}
+
+// TestTurnsOfAnyTide: for tides of any constituents, however odd their shape,
+// every turn that a scan by the minute sees is found. What the scan does not see
+// are two turns within its own two steps.
+func TestTurnsOfAnyTide(t *testing.T) {
+	names := harmonic.Names()
+	rapid.Check(t, func(t *rapid.T) {
+		s := harmonic.Station{Datum: tide.MSL}
+		for _, i := range rapid.SliceOfNDistinct(rapid.IntRange(0, len(names)-1), 1, 8, rapid.ID[int]).Draw(t, "constituents") {
+			s.Constituents = append(s.Constituents, harmonic.Constituent{Name: names[i], Amplitude: rapid.Float64Range(0.01, 1).Draw(t, "amplitude"), Lag: rapid.Float64Range(0, 360).Draw(t, "lag")})
+		}
+		td, err := harmonic.New(s, harmonic.AtInstant)
+		if errors.Is(err, harmonic.ErrConstituent) {
+			t.Skip("two names of one constituent")
+		}
+		if err != nil {
+			t.Fatal(err)
+		}
+		from := utc("2026-01-01 00:00").Add(time.Duration(rapid.IntRange(0, 1e6).Draw(t, "minutes")) * time.Minute)
+		const n = 4 * 1440
+		h := make([]float64, n+1)
+		td.Heights(h, from, time.Minute)
+		turns, err := td.Turns(from, from.Add(n*time.Minute), 0)
+		if err != nil {
+			t.Fatal(err)
+		}
+		k := 0
+		for i := 1; i < n; i++ {
+			if math.Abs(h[i]-h[i-1]) < 1e-9 || math.Abs(h[i+1]-h[i]) < 1e-9 || (h[i] > h[i-1]) == (h[i+1] > h[i]) {
+				continue // no turn, or flatter than the scan can tell
+			}
+			at := from.Add(time.Duration(i) * time.Minute)
+			for k < len(turns) && turns[k].Time.Before(at.Add(-time.Minute)) {
+				k++
+			}
+			if k == len(turns) || turns[k].Time.After(at.Add(time.Minute)) {
+				t.Fatalf("no turn near %v", at)
+			}
+		}
+		for i := 1; i < len(turns); i++ {
+			if turns[i].High == turns[i-1].High || !turns[i].Time.After(turns[i-1].Time) {
+				t.Fatalf("%v follows %v", turns[i], turns[i-1])
+			}
+		}
+	})
 }

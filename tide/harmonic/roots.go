@@ -60,7 +60,7 @@ func (s *sum) rootsIn(all []root, order int, from, to time.Time, year int) []roo
 		}
 		return v
 	}
-	add := func(mid time.Time, lo, hi float64) {
+	add := func(mid time.Time, lo, hi float64, up bool) {
 		tau := bisect(func(x float64) float64 { return f(order, x) }, lo, hi)
 		at, err := clock.After(mid, tau*3600)
 		if err != nil || at.Before(from) || at.After(to) {
@@ -69,21 +69,27 @@ func (s *sum) rootsIn(all []root, order int, from, to time.Time, year int) []roo
 		if n := len(all); n > 0 && !at.After(all[n-1].at) {
 			return
 		}
-		all = append(all, root{at, year, f(order, hi) >= 0})
+		all = append(all, root{at, year, up})
 	}
 	// Chunks overlap by two samples so that every inner sample has both neighbours.
 	for lo := 0; lo < total-1; lo += rootChunk {
 		n := min(rootChunk+2, total-lo)
 		v := buf[:n]
 		start := base.Add(time.Duration(lo) * step)
+		a, b := buf[rootChunk], buf[rootChunk+1]
 		s.fill(v, start, step, order, year)
+		if lo > 0 && n > 1 {
+			// Samples in two chunks are the same number, or a zero that lies on one
+			// could have two signs.
+			v[0], v[1] = a, b
+		}
 		for i := 0; i < min(rootChunk, n-1); i++ {
 			a, b := v[i], v[i+1]
 			h := step.Hours()
 			if (a >= 0) != (b >= 0) {
 				mid := start.Add(time.Duration(i)*step + step/2)
 				ws = s.near(mid, year, ws)
-				add(mid, -h/2, h/2)
+				add(mid, -h/2, h/2, b >= 0)
 				continue
 			}
 			// A minimum of |v| at sample i+1, or inside the first interval.
@@ -96,8 +102,8 @@ func (s *sum) rootsIn(all []root, order int, from, to time.Time, year int) []roo
 				}
 				x := bisect(g, -h, h)
 				if y := f(order, x); y != 0 && (y >= 0) != (b >= 0) {
-					add(mid, -h, x)
-					add(mid, x, h)
+					add(mid, -h, x, y >= 0)
+					add(mid, x, h, b >= 0)
 				}
 			}
 		}
@@ -110,6 +116,12 @@ func (s *sum) rootsIn(all []root, order int, from, to time.Time, year int) []roo
 // root converges quadratically. It is settled to a microsecond.
 func bisect(f func(float64) float64, a, b float64) float64 {
 	fa, fb := f(a), f(b)
+	if (fa >= 0) == (fb >= 0) { // a zero on an end, which rounding has put outside
+		if math.Abs(fa) < math.Abs(fb) {
+			return a
+		}
+		return b
+	}
 	last := math.Inf(1)
 	for i := 0; i < 60; i++ {
 		m := (a + b) / 2

@@ -3,6 +3,7 @@ package harmonic
 import (
 	"fmt"
 	"math"
+	"slices"
 	"time"
 
 	"followingsea.example/tide"
@@ -43,41 +44,33 @@ func (t *Tide) windows(level float64, above bool, from, to time.Time) ([]tide.Wi
 		}
 		return v <= 0
 	}
-	// The edges: every crossing, and in ByYear every New Year.
-	type edge struct {
-		at time.Time
-		in bool // after it
-	}
-	edges := []edge{{from, in(s.value(from))}}
+	// The edges: every crossing, and in ByYear every New Year. Between two of
+	// them the water is on one side, which its middle tells; the edges
+	// themselves are zeros, whose sign is a matter of rounding.
+	edges := []time.Time{from}
 	for _, r := range s.roots(0, from, to) {
-		edges = append(edges, edge{r.at, r.up == above})
+		edges = append(edges, r.at)
 	}
 	if s.nodes == ByYear {
 		for y := from.UTC().Year() + 1; y <= to.UTC().Year(); y++ {
 			if start, _ := yearOf(y); start.After(from) && start.Before(to) {
-				e := edge{start, in(s.value(start))}
-				i := len(edges)
-				for i > 0 && edges[i-1].at.After(start) {
-					i--
-				}
-				edges = append(edges[:i], append([]edge{e}, edges[i:]...)...)
+				edges = append(edges, start)
 			}
 		}
+		slices.SortFunc(edges, time.Time.Compare)
 	}
+	edges = append(edges, to)
 	var out []tide.Window
-	for i, e := range edges {
-		end := to
-		if i+1 < len(edges) {
-			end = edges[i+1].at
-		}
-		if !e.in || !e.at.Before(end) {
+	for i, at := range edges[:len(edges)-1] {
+		end := edges[i+1]
+		if !at.Before(end) || !in(s.value(at.Add(end.Sub(at)/2))) {
 			continue
 		}
-		if n := len(out); n > 0 && !e.at.After(out[n-1].To) {
+		if n := len(out); n > 0 && !at.After(out[n-1].To) {
 			out[n-1].To = end
 			continue
 		}
-		out = append(out, tide.Window{From: e.at, To: end})
+		out = append(out, tide.Window{From: at, To: end})
 	}
 	beyond := func(at time.Time) bool {
 		v := s.value(at)
