@@ -489,3 +489,42 @@ func TestRemarks(t *testing.T) {
 		t.Errorf("%+v", s)
 	}
 }
+
+// The default law against a spectral model's own curve: two ways to the same sea.
+func TestOnePointHeight(t *testing.T) {
+	for _, u := range []float64{6, 10, 15} {
+		for _, hours := range []float64{2, 4, 8, 12} {
+			c := steady(u, inf, inf)
+			c.Duration = hours * 3600
+			if got, want := wind.Grow(nil, c).Hs, wind.OnePointHeight(u, hours*3600); !alike(got, want, 0.13) {
+				t.Errorf("%v m/s, %v h: %.2f m, the model's curve %.2f m", u, hours, got, want)
+			}
+		}
+		if full := wind.OnePointHeight(u, 1e12); !alike(full, 0.22*u*u/wind.Gravity, 1e-6) {
+			t.Errorf("%v m/s for ever: %v", u, full)
+		}
+	}
+	if wind.OnePointHeight(10, 0) != 0 || wind.OnePointHeight(0, 10) != 0 || !math.IsNaN(wind.OnePointHeight(-1, 10)) || !math.IsNaN(wind.OnePointHeight(10, math.NaN())) {
+		t.Error("special cases")
+	}
+}
+
+// The laws' seas follow Toba's law within the scatter of the measurements.
+func TestTobaHeight(t *testing.T) {
+	for _, law := range wind.BandLaws() {
+		for _, fetch := range []float64{5e3, 20e3, 60e3} {
+			s := wind.Grow(law, steady(11, fetch, inf))
+			friction := 11 * math.Sqrt((0.8+0.065*11)*1e-3) // the drag the measurements were made with
+			if got := wind.TobaHeight(friction, s.Tp); !alike(s.Hs, got, 0.4) {
+				t.Errorf("%v over %v m: %.2f m at %.2f s, by Toba %.2f m", law, fetch, s.Hs, s.Tp, got)
+			}
+		}
+	}
+	// By hand: u* = 0.4 m/s and 4 s, 0.060·0.16/g·(4 g/0.4)^1.5 with g = 9.80665.
+	if got, want := wind.TobaHeight(0.4, 4), 0.060*0.16/9.80665*math.Pow(10*9.80665, 1.5); !alike(got, want, 1e-12) {
+		t.Errorf("%v, want %v", got, want)
+	}
+	if !math.IsNaN(wind.TobaHeight(-1, 4)) || !math.IsNaN(wind.TobaHeight(0.4, math.NaN())) || !math.IsNaN(wind.TobaHeight(inf, 4)) {
+		t.Error("special cases")
+	}
+}

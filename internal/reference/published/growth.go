@@ -202,6 +202,18 @@ var growthSeaSubjects = []reference.Subject{
 		Args: []reference.Arg{reference.Number("difference", "dC", reference.Between(-30, 8), 3)}, Results: []reference.Result{{Unit: "1"}},
 		Tests: []string{"TestObservedOverPredicted"},
 	},
+	{
+		Name: "wind.OnePointHeight", Func: wind.OnePointHeight, Class: reference.Formula,
+		Args:    []reference.Arg{growthSpeed, reference.Number("time", "s", reference.NonNegativeInf, 3*3600)},
+		Results: []reference.Result{{Unit: "m"}}, Tests: []string{"TestOnePointHeight"},
+		NoneFound: map[string]string{"all": "the curve stands in the model's source; no printed value of it was found"},
+	},
+	{
+		Name: "wind.TobaHeight", Func: wind.TobaHeight, Class: reference.Formula,
+		Args:    []reference.Arg{reference.Number("friction", "m/s", reference.NonNegative, 0.4), reference.Number("tp", "s", reference.NonNegative, 4)},
+		Results: []reference.Result{{Unit: "m"}}, Tests: []string{"TestTobaHeight"},
+		NoneFound: map[string]string{"all": "the coefficient is printed in several forms; no worked value was found"},
+	},
 	{Name: "wind.Sea.Known", Func: wind.Sea.Known, Class: reference.Accessor, Tests: []string{"TestGrowBadInput"}},
 	{
 		Name: "wind.Sea.SignificantPeriod", Func: wind.Sea.SignificantPeriod, Class: reference.Formula,
