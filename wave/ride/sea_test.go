@@ -112,6 +112,9 @@ func TestClosedFormAgainstSimulation(t *testing.T) {
 		worst float64
 	}{{"seven seas", sevenSeas, 0.08}, {"other seas", otherSeas, 0.10}} {
 		sum, worst := 0.0, 0.0
+		if realisations < 5 {
+			set.seas = set.seas[:3]
+		}
 		for _, tr := range set.seas {
 			ready, err := tr.paddler.Prepare()
 			if err != nil {
