@@ -69,7 +69,7 @@ type Hindcast struct {
 	MeanDepth func(at time.Time, from float64) float64
 
 	// Restricted looks for the waves along the best fetch within 90 degrees of the wind,
-	// as [RestrictedFetch] does. It belongs to [Smith].
+	// as [RestrictedFetch] does, to the whole degree of the wind. It belongs to [Smith].
 	Restricted bool
 
 	Relaxation time.Duration // zero means DefaultRelaxation
@@ -193,6 +193,7 @@ type Stepper struct {
 	relax float64
 	decay float64
 	state State
+	best  [][2]float64 // fetch and direction of the waves for each whole degree of a restricted wind
 }
 
 // Stepper returns a Stepper with flat water at the zero time, for the steps of the proposal
@@ -213,6 +214,12 @@ func (h Hindcast) Stepper() *Stepper {
 	}
 	if h.Decay <= 0 {
 		s.decay = DefaultDecay.Seconds()
+	}
+	if h.Restricted { // the search asks for 195 fetches: once for each degree, not for each step
+		s.best = make([][2]float64, 360)
+		for d := range s.best {
+			s.best[d][0], s.best[d][1] = RestrictedFetch(h.Fetch, float64(d))
+		}
 	}
 	return s
 }
@@ -289,7 +296,12 @@ func (s *Stepper) between(a, b Wind, ta, tb, to time.Time) {
 func (s *Stepper) place(from float64, at time.Time) (waves, fetch, depth, along float64) {
 	waves, along = from, 1
 	if s.h.Restricted {
-		fetch, waves = RestrictedFetch(s.h.Fetch, from)
+		i := math.Round(from)
+		if !(math.Abs(i) <= math.MaxInt32) {
+			return nan, nan, nan, nan
+		}
+		b := s.best[((int(i)%360)+360)%360]
+		fetch, waves = b[0], b[1]
 		along = math.Cos(angle.Radians(angle.Diff(from, waves)))
 	} else {
 		fetch = s.h.Fetch(from)
