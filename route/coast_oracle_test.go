@@ -15,13 +15,6 @@ func scanWinding(c *Coast, p Point) int {
 	return w
 }
 
-func scanFetch(c *Coast, p Point, bearing, limit float64) float64 {
-	if scanWinding(c, p) != 0 {
-		return 0
-	}
-	return scanSight(c, p, bearing, limit)
-}
-
 func scanSight(c *Coast, p Point, bearing, limit float64) float64 {
 	best := chord2(limit, radiusAlong(p.Lat, bearing))
 	east, north, _ := axes(p)

@@ -146,12 +146,12 @@ func (m *member) velocity(wind Velocity) Velocity {
 
 // move carries a member over one step by the midpoint rule.
 func (d Drifter) move(m *member, p Point, from, dt float64) error {
-	v, wind, err := d.velocity(m, p, from)
+	v, _, err := d.velocity(m, p, from)
 	if err != nil {
 		return err
 	}
 	mid := shift(p, v, dt/2)
-	v, wind, err = d.velocity(m, mid, from+dt/2)
+	v, wind, err := d.velocity(m, mid, from+dt/2)
 	if err != nil {
 		return err
 	}

@@ -23,7 +23,7 @@ func routeSide(in reference.In) (route.Side, error) {
 	case "left":
 		return route.Left, nil
 	}
-	return 0, routeErrNoState
+	return 0, errRouteState
 }
 
 // routeLeewayOut resolves a leeway: down and across the wind, as speed and angle.

@@ -60,8 +60,8 @@ var routeSources = []reference.Source{
 
 // Shorthands for the declarations of this package.
 var (
-	routeLon        = reference.Between(-540, 540)
-	routeErrNoState = errors.New("no such state")
+	routeLon      = reference.Between(-540, 540)
+	errRouteState = errors.New("no such state")
 )
 
 func routeLatArg(name string, sample float64) reference.Arg {

@@ -26,7 +26,7 @@ var routeColdSubjects = []reference.Subject{
 		Eval: func(in reference.In) (reference.Out, error) {
 			r, ok := route.ColdTimes(in.F("water"))
 			if !ok {
-				return nil, routeErrNoState
+				return nil, errRouteState
 			}
 			return reference.Out{"exhaustion_from": r.ExhaustionFrom, "exhaustion_to": r.ExhaustionTo, "limit_from": r.LimitFrom, "limit_to": r.LimitTo}, nil
 		}},

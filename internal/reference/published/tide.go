@@ -9,7 +9,6 @@ import (
 	"followingsea.example/internal/clock"
 	"followingsea.example/internal/reference"
 	"followingsea.example/tide"
-	"followingsea.example/tide/harmonic"
 )
 
 var tideSubjects = slices.Concat(tideRuleSubjects, tideTableSubjects, tideStreamSubjects, tideSecondarySubjects, tideMoonSubjects)
@@ -267,14 +266,4 @@ func tideWater(in reference.In) tide.Water {
 
 func stretch(in reference.In) tide.Stretch {
 	return tide.Stretch{Wind: in.F("wind"), Fetch: in.F("fetch"), Depth: in.F("depth")}
-}
-
-// tideStation makes a predictor of a published station; nodes by name.
-func tideStation(id, nodes string) (*harmonic.Tide, error) {
-	for n := harmonic.AtInstant; n <= harmonic.Without; n++ {
-		if n.String() == nodes {
-			return harmonic.New(TideStation(id), n)
-		}
-	}
-	return nil, fmt.Errorf("nodes %q", nodes)
 }
