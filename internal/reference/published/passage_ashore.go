@@ -11,10 +11,21 @@ var passageAshoreSubjects = []reference.Subject{
 	{Name: "passage.Event.Check", Func: passage.Event.Check, Class: reference.Constructor, Tests: []string{"TestCalendarRefuses"}},
 	{Name: "passage.WriteCalendar", Func: passage.WriteCalendar, Class: reference.Writer, Tests: []string{"TestCalendarReadsBack", "TestCalendarCutsSeconds", "TestCalendarAnyText", "TestCalendarRefuses", "FuzzReadCalendar"}},
 	{Name: "passage.ReadCalendar", Func: passage.ReadCalendar, Class: reference.Reader, Tests: []string{"TestCalendarReadsBack", "TestReadCalendarIsStrict", "FuzzReadCalendar"}},
+	{Name: "passage.ReadForm", Func: passage.ReadForm, Class: reference.Reader, Tests: []string{"TestFormReadsBack", "FuzzForm"}},
+	{Name: "passage.Form.Check", Func: passage.Form.Check, Class: reference.Constructor, Tests: []string{"TestFormReadsBack"}},
+	{Name: "passage.Water.Ashore", Func: (*passage.Water).Ashore, Class: reference.Plan, Tests: []string{"TestAshoreByHand", "TestAshoreWithoutAnArrival"}},
+	{Name: "passage.Water.Shuttle", Func: (*passage.Water).Shuttle, Class: reference.Composed, Tests: []string{"TestAshoreByHand", "TestFormReadsBack"}},
+	{Name: "passage.Ashore.Persons", Func: passage.Ashore.Persons, Class: reference.Accessor, Tests: []string{"TestAshoreByHand"}},
+	{Name: "passage.Ashore.CallOrder", Func: passage.Ashore.CallOrder, Class: reference.Data, Tests: []string{"TestAshoreText"}},
+	{Name: "passage.Ashore.Event", Func: passage.Ashore.Event, Class: reference.Composed, Tests: []string{"TestAshoreEvent", "TestAshoreWithoutAnArrival"}},
+	{Name: "passage.WriteAshore", Func: passage.WriteAshore, Class: reference.Writer, Tests: []string{"TestAshoreText", "TestAshoreWithoutAnArrival", "FuzzForm"}},
 }
 
 var passageAshoreChecks = []reference.Check{}
 
 var passageAshoreSources = []reference.Source{
+	{Key: "SOLAS-V34", Citation: "International Maritime Organization, 1974 and amendments. International Convention for the Safety of Life at Sea, chapter V, regulation 34: Safe navigation and avoidance of dangerous situations.", ID: "SOLAS V/34"},
+	{Key: "IMO-A893", Citation: "International Maritime Organization, 1999. Guidelines for voyage planning. Resolution A.893(21).", ID: "A.893(21)"},
+	{Key: "ITU-RR", Citation: "International Telecommunication Union, 2020. Radio Regulations, Article 32: Operational procedures for distress communications in the Global Maritime Distress and Safety System.", ID: "ITU-RR Article 32"},
 	{Key: "RFC5545", Citation: "Desruisseaux, B. (ed.), 2009. Internet Calendaring and Scheduling Core Object Specification (iCalendar). RFC 5545, Internet Engineering Task Force.", ID: "RFC 5545"},
 }
