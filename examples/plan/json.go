@@ -54,6 +54,9 @@ type (
 		Shown      int             `json:"shown"` // index of the departure that legs and ways out belong to
 		Legs       []jsonLeg       `json:"legs"`
 		WaysOut    []jsonWaysOut   `json:"ways_out"`
+		WhatIf     []jsonWhatIf    `json:"what_if"`
+		NoWayOut   []jsonGap       `json:"no_way_out"`
+		BoardLost  []jsonParting   `json:"board_lost"`
 		Light      jsonLight       `json:"light"`
 		Cautions   []string        `json:"cautions"`
 	}
@@ -147,6 +150,7 @@ type (
 		Longest   optional  `json:"longest_period_held_s"`
 		Catches   optional  `json:"catches_per_hour"`
 		Riding    optional  `json:"riding_share"`
+		Remarks   []string  `json:"remarks"`
 	}
 	jsonWaysOut struct {
 		Along   optional  `json:"along_m"`
@@ -162,6 +166,41 @@ type (
 		Arrival instant  `json:"arrival"`
 		Heading optional `json:"heading_deg"`
 		Why     []string `json:"why"`
+	}
+	jsonWhatIf struct {
+		Name    string       `json:"name"`
+		Along   optional     `json:"along_m"`
+		Point   jsonPoint    `json:"point"`
+		Time    instant      `json:"time"`
+		Posture string       `json:"posture"`
+		Open    int          `json:"exits_open"`
+		Unknown int          `json:"exits_unknown"`
+		Exits   []jsonOut    `json:"exits"`
+		Adrift  []jsonAdrift `json:"adrift"`
+		Why     string       `json:"why,omitempty"`
+	}
+	jsonAdrift struct {
+		After  optional  `json:"after_s"`
+		Mean   jsonPoint `json:"mean"`
+		Ninety optional  `json:"ninety_percent_m"`
+		Right  jsonPoint `json:"right_of_downwind"`
+		Left   jsonPoint `json:"left_of_downwind"`
+		Ashore bool      `json:"ashore"`
+	}
+	jsonGap struct {
+		Posture string   `json:"posture"`
+		From    optional `json:"from_m"`
+		To      optional `json:"to_m"`
+		Start   instant  `json:"start"`
+		End     instant  `json:"end"`
+		Unknown bool     `json:"unknown"`
+	}
+	jsonParting struct {
+		After      optional `json:"after_s"`
+		Wind       optional `json:"wind_m_s"`
+		Near       optional `json:"near_m"`
+		Far        optional `json:"far_m"`
+		ByASwimmer string   `json:"by_a_swimmer"` // met: a swimmer gains on the board; broken: none does
 	}
 	jsonLight struct {
 		Dawn instant `json:"civil_dawn"`
@@ -185,17 +224,13 @@ func seaOf(s wind.Sea) jsonSea {
 
 // writeJSON prints the plan for programs.
 func writeJSON(w io.Writer, p *made) error {
-	ways, err := p.jsonWaysOut()
-	if err != nil {
-		return err
-	}
 	run, err := p.jsonRun()
 	if err != nil {
 		return err
 	}
 	dawn, dusk := p.water.Light(p.appraisals[p.best].Depart)
 	out := jsonPlan{Schema: schema, Invented: p.options.data == "", Zone: p.options.zone.String(), Notes: p.in.notes, Run: run,
-		Forecast: p.forecast(), Shown: p.best, WaysOut: ways, Light: jsonLight{instant(dawn), instant(dusk)}, Cautions: cautions}
+		Forecast: p.forecast(), Shown: p.best, WaysOut: p.jsonWaysOut(), Light: jsonLight{instant(dawn), instant(dusk)}, Cautions: cautions}
 	if p.in.hasWind {
 		for _, s := range p.in.wind.All() {
 			out.Wind = append(out.Wind, windOf(s.Time, s.Wind))
@@ -219,6 +254,7 @@ func writeJSON(w io.Writer, p *made) error {
 	for _, l := range p.legs {
 		out.Legs = append(out.Legs, p.legOf(l))
 	}
+	p.whatIf(&out)
 	e := json.NewEncoder(w)
 	e.SetIndent("", " ")
 	e.SetEscapeHTML(false)
@@ -279,28 +315,56 @@ func (p *made) legOf(l passage.Leg) jsonLeg {
 		Sea: seaOf(m.Sea), BumpLen: optional(m.Bump.Length), BumpSpeed: optional(m.Bump.PhaseSpeed), Steepness: optional(m.Steepness), Old: seaOf(m.Old),
 		Depth: optional(m.Depth), Tide: optional(m.TideHeight), Rate: optional(m.Stream.Speed()), Set: optional(m.Stream.Toward()),
 		Speed: optional(m.Speed), Slow: optional(m.Slow), Fast: optional(m.Fast), Flat: optional(m.Ride.FlatSpeed), Longest: optional(m.Ride.LongestPeriod),
-		Catches: optional(m.Ride.CatchesPerHour), Riding: optional(m.Ride.RidingShare)}
+		Catches: optional(m.Ride.CatchesPerHour), Riding: optional(m.Ride.RidingShare), Remarks: p.remarks(m)}
 	for _, s := range m.Swell {
 		j.Swell = append(j.Swell, jsonSea{Hs: optional(s.Hs), Tp: optional(s.Tp), From: optional(s.From)})
 	}
 	return j
 }
 
-func (p *made) jsonWaysOut() ([]jsonWaysOut, error) {
+func (p *made) jsonWaysOut() []jsonWaysOut {
 	var out []jsonWaysOut
-	for _, l := range p.legs {
-		m := l.Middle
-		for _, posture := range p.water.Postures() {
-			outs, err := p.water.WaysOut(m.Along, m.Time, posture)
-			if err != nil {
-				return nil, err
-			}
-			w := jsonWaysOut{optional(m.Along), pointOf(m.At), instant(m.Time), posture.Name, nil}
-			for _, o := range outs {
-				w.Exits = append(w.Exits, jsonOut{o.Exit.Name, o.State.String(), optional(o.Seconds), instant(o.Arrival), optional(o.Heading), o.Why})
-			}
-			out = append(out, w)
+	postures := p.water.Postures()
+	for _, s := range p.escapes.spots {
+		m := s.moment
+		for i, outs := range [][]route.Out{s.kneeling, s.prone} {
+			out = append(out, jsonWaysOut{optional(m.Along), pointOf(m.At), instant(m.Time), postures[i+1].Name, outsOf(outs)})
 		}
 	}
-	return out, nil
+	return out
+}
+
+func outsOf(outs []route.Out) []jsonOut {
+	var list []jsonOut
+	for _, o := range outs {
+		list = append(list, jsonOut{o.Exit.Name, o.State.String(), optional(o.Seconds), instant(o.Arrival), optional(o.Heading), o.Why})
+	}
+	return list
+}
+
+// whatIf fills in what goes wrong.
+func (p *made) whatIf(out *jsonPlan) {
+	e := p.escapes
+	for _, s := range e.spots {
+		for _, c := range s.wrong {
+			j := jsonWhatIf{Name: c.Name, Along: optional(c.Along), Point: pointOf(c.At), Time: instant(c.Time), Posture: c.Posture,
+				Open: c.Open, Unknown: c.Unknown, Exits: outsOf(c.Ways), Why: c.Why}
+			for _, a := range c.Adrift {
+				j.Adrift = append(j.Adrift, jsonAdrift{optional(a.After), pointOf(a.Mean), optional(a.Ninety), pointOf(a.Right), pointOf(a.Left), a.Ashore})
+			}
+			out.WhatIf = append(out.WhatIf, j)
+		}
+	}
+	if len(e.spots) == 0 {
+		return
+	}
+	postures := p.water.Postures()
+	for i, gaps := range e.noWayOut {
+		for _, g := range gaps {
+			out.NoWayOut = append(out.NoWayOut, jsonGap{postures[i+1].Name, optional(g.From), optional(g.To), instant(g.Start), instant(g.End), g.Unknown})
+		}
+	}
+	for _, l := range e.lost {
+		out.BoardLost = append(out.BoardLost, jsonParting{optional(l.After), optional(e.wind), optional(l.Near), optional(l.Far), l.ByASwimmer.String()})
+	}
 }

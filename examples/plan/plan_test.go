@@ -321,7 +321,7 @@ func TestClockChange(t *testing.T) {
 	if code != exitPlan {
 		t.Fatalf("exit %d: %s", code, stderr)
 	}
-	if n := strings.Count(text, " 00:30   "); n != 2 {
+	if n := strings.Count(text, " 00:30    "); n != 2 {
 		t.Errorf("00:30 is passed twice that night; the plan has it %d times:\n%s", n, text)
 	}
 }

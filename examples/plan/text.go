@@ -7,11 +7,12 @@ import (
 	"math"
 	"strings"
 	"time"
+	"unicode/utf8"
 
 	"followingsea.example/internal/angle"
 	"followingsea.example/route"
 	"followingsea.example/route/passage"
-	"followingsea.example/wave/ride"
+	"followingsea.example/tide"
 	"followingsea.example/wind"
 )
 
@@ -100,22 +101,27 @@ func (p page) head(s string) {
 	p.line("%s", strings.ToUpper(s))
 }
 
-// paragraph wraps words at 96 columns; the lines after the first hang below
+// paragraph wraps words at the width of the page; the lines after the first hang below
 // the text.
 func (p page) paragraph(indent, text string) {
-	line := indent
+	hang := utf8.RuneCountInString(indent)
+	line, width, words := indent, hang, 0
 	for _, w := range strings.Fields(text) {
-		if len(line)+1+len(w) > 96 && strings.TrimSpace(line) != strings.TrimSpace(indent) {
+		n := utf8.RuneCountInString(w)
+		if words > 0 && width+1+n > columns {
 			p.line("%s", line)
-			line = strings.Repeat(" ", len(indent))
+			line, width, words = strings.Repeat(" ", hang), hang, 0
 		}
-		if line != indent && strings.TrimSpace(line) != "" {
-			line += " "
+		if words > 0 {
+			line, width = line+" ", width+1
 		}
-		line += w
+		line, width, words = line+w, width+n, words+1
 	}
 	p.line("%s", line)
 }
+
+// columns is the width of the page.
+const columns = 98
 
 func writeText(w io.Writer, p *made) error {
 	out := page{bufio.NewWriter(w)}
@@ -123,9 +129,7 @@ func writeText(w io.Writer, p *made) error {
 	p.writeForecast(out)
 	p.writeDepartures(out)
 	p.writeTimeline(out)
-	if err := p.writeWaysOut(out); err != nil {
-		return err
-	}
+	p.writeWaysOut(out)
 	p.writeLight(out)
 	p.writeCautions(out)
 	return out.w.Flush()
@@ -142,7 +146,7 @@ func (p *made) writeRun(out page) {
 	if p.options.data == "" {
 		out.line("Demonstration: the coast, the names, the weather and the tide are invented.")
 	}
-	out.line("Times are %s. Bearings are true%s.", zoneWords(day), p.variationWords())
+	out.paragraph("", fmt.Sprintf("Times are %s. Bearings are true%s.", zoneWords(day), p.variationWords()))
 	out.line("Speeds are in knots, heights and depths in metres.")
 
 	out.head("The run")
@@ -158,10 +162,8 @@ func (p *made) writeRun(out page) {
 		return
 	}
 	for _, e := range exits {
-		out.line("  km %4.1f  %-16s %4.1f km off the line  %s", e.along/1000, e.exit.Name, e.off/1000, conditions(e.exit))
-		if e.exit.Note != "" {
-			out.line("           %s", e.exit.Note)
-		}
+		out.paragraph(fmt.Sprintf("  km %4.1f  ", e.along/1000), fmt.Sprintf("%s, %.1f km off the line%s", e.exit.Name, e.off/1000, note(e.exit.Note)))
+		out.paragraph("           ", "to land: "+conditions(e.exit))
 	}
 	if len(exits) > 0 {
 		from, to := longestGap(exits, p.path.Length())
@@ -270,29 +272,85 @@ func (p *made) writeDepartures(out page) {
 		out.paragraph("  ", "Limits: "+strings.Join(asked, "; ")+".")
 	}
 	out.line("")
-	out.line("  start   arrives    late  rides  met broken unknown")
+	out.paragraph("  ", p.withinWords())
+	out.line("")
+	out.line("  start  arrives  slow case  rides  met  broken  unknown")
+	day := ""
 	for i, a := range p.appraisals {
 		mark := " "
 		if i == p.best {
 			mark = ">"
 		}
-		broken, unknown := a.Broken(), a.Unknown()
-		rides := "   -"
-		if a.Rideable == a.Rideable {
-			rides = fmt.Sprintf("%3.0f%%", 100*a.Rideable)
+		if d := a.Depart.In(p.options.zone).Format("Monday 2 January"); d != day && p.manyDays() {
+			day = d
+			out.line("  %s", d)
 		}
-		out.line("%s %s   %s    %s   %s  %3d %6d %7d   %s", mark, p.clock(a.Depart), p.clock(a.Arrival), p.clock(a.Late), rides,
+		broken, unknown := a.Broken(), a.Unknown()
+		rides := "-"
+		if a.Rideable == a.Rideable {
+			rides = fmt.Sprintf("%.0f%%", 100*a.Rideable)
+		}
+		out.line("%s %s    %s      %s  %5s  %3d  %6d  %7d  %s", mark, p.clock(a.Depart), p.clock(a.Arrival), p.clock(a.Late), rides,
 			len(a.Findings)-len(broken)-len(unknown), len(broken), len(unknown), a.Ends)
 		for _, f := range broken {
-			out.line("            broken   %s", p.findingWords(f))
+			out.paragraph("           broken   ", p.findingWords(f))
 		}
 		for _, f := range unknown {
-			out.line("            unknown  %s %s: %s", f.Rule.Words(), limitWords(f), f.Why)
+			out.paragraph("           unknown  ", strings.TrimSpace(f.Rule.Words()+" "+limitWords(f))+": "+f.Why)
 		}
 	}
-	out.paragraph("  ", "> is shown in full below. \"late\" is the slow case, which light, endurance and the alarm use: as far as the "+
-		"spread of the ride can be trusted, one run in twenty is slower. \"rides\" is the share of the waves of rideable length that are high enough "+
+	out.paragraph("  ", "> is shown in full below. The slow case is what light, endurance and the alarm use: as far as the "+
+		"spread of the ride can be trusted, one run in twenty is slower. \"rides\" is the share of the waves short enough to be ridden that are high enough "+
 		"to be caught. A limit that is met is only that: your own limit, met by an estimate.")
+}
+
+// withinWords lists the departures that keep every limit, neighbours as a
+// span.
+func (p *made) withinWords() string {
+	asked := false
+	for _, l := range p.paddler.Limits {
+		_, is := l.Get()
+		asked = asked || is
+	}
+	if !asked {
+		return "Set limits in paddler.json to have the departures compared with them; -h names a few."
+	}
+	var spans []string
+	n := 0
+	for i := 0; i < len(p.appraisals); i++ {
+		if p.appraisals[i].State != passage.Met {
+			continue
+		}
+		j := i
+		for j+1 < len(p.appraisals) && p.appraisals[j+1].State == passage.Met {
+			j++
+		}
+		s := p.stamp(p.appraisals[i].Depart)
+		if j > i {
+			s += " to " + p.clock(p.appraisals[j].Depart)
+		}
+		spans = append(spans, s)
+		n += j - i + 1
+		i = j
+	}
+	if n == 0 {
+		return fmt.Sprintf("None of the %d departures keeps all of them.", len(p.appraisals))
+	}
+	return fmt.Sprintf("Of %d departures %d keep all of them: %s.", len(p.appraisals), n, strings.Join(spans, ", "))
+}
+
+// manyDays reports whether the departures are of more than one day.
+func (p *made) manyDays() bool {
+	first, last := p.appraisals[0].Depart.In(p.options.zone), p.appraisals[len(p.appraisals)-1].Depart.In(p.options.zone)
+	return first.YearDay() != last.YearDay() || first.Year() != last.Year()
+}
+
+// stamp is a time with its day where the departures are of several.
+func (p *made) stamp(t time.Time) string {
+	if p.manyDays() {
+		return t.In(p.options.zone).Format("Mon 2 15:04")
+	}
+	return p.clock(t)
 }
 
 func limitWords(f passage.Finding) string {
@@ -304,11 +362,23 @@ func limitWords(f passage.Finding) string {
 
 // findingWords says a finding with its value, its amount, its place and time.
 func (p *made) findingWords(f passage.Finding) string {
-	s := f.Rule.Words() + " " + limitWords(f) + ": " + quantity(f.Rule, f.Value)
-	if f.Rule.Unit() == "bool" {
+	var s string
+	switch {
+	case f.Rule.Unit() == "bool":
 		s = f.Rule.Words() + ": " + quantity(f.Rule, f.Value)
-	} else if !math.IsInf(f.Margin, 0) {
-		s += ", " + quantity(f.Rule, math.Abs(f.Margin)) + " beyond"
+	case f.Rule == passage.GreatestTimeToExit && math.IsInf(f.Value, 1):
+		s = f.Rule.Words() + " " + limitWords(f) + ": no exit is open"
+	case f.Rule == passage.LeastDaylight && f.Value < 0 && f.Along != 0:
+		s = f.Rule.Words() + " " + limitWords(f) + ": dark " + span(-f.Value) + " h before the slow case arrives"
+	default:
+		s = f.Rule.Words() + " " + limitWords(f) + ": " + quantity(f.Rule, f.Value)
+		if !math.IsInf(f.Margin, 0) {
+			side := " over"
+			if f.Rule.AtLeast() {
+				side = " short"
+			}
+			s += ", " + quantity(f.Rule, math.Abs(f.Margin)) + side
+		}
 	}
 	if !f.Time.IsZero() {
 		s += ", at " + p.clock(f.Time)
@@ -327,7 +397,16 @@ func (p *made) writeTimeline(out page) {
 	out.head("Start at " + p.clock(a.Depart) + ", leg by leg")
 	switch a.State {
 	case passage.Met:
-		out.line("  Every limit you set is met on these estimates; the closest is %s.", a.Closest.Words())
+		if len(a.Findings) == 0 {
+			out.line("  No limits are set: this is the first departure that arrives.")
+			break
+		}
+		for _, f := range a.Findings {
+			if f.Rule == a.Closest {
+				out.paragraph("  ", fmt.Sprintf("Every limit you set is met on these estimates; the closest: %s %s, estimated %s.",
+					f.Rule.Words(), limitWords(f), quantity(f.Rule, f.Value)))
+			}
+		}
 	default:
 		out.line("  No departure is within all your limits; this one breaks the fewest.")
 	}
@@ -335,21 +414,21 @@ func (p *made) writeTimeline(out page) {
 		m := l.Middle
 		out.line("")
 		out.line("  Leg %d  %s to %s  %.1f km on %s  at %s kn over the ground", l.Number, p.clock(l.Enter), p.clock(l.Leave), l.Length/1000, bearing(l.Course), kn(l.Made))
-		out.line("    steer     %s, course %s; wind %s off the stern %s", p.headingWords(m.Heading), bearing(m.Course), number(m.OffStern, 0)+" deg", p.sideWords(m))
+		out.line("    steer     %s; wind %s off the stern %s", p.headingWords(m.Heading), number(m.OffStern, 0)+" deg", p.sideWords(m))
 		gust := ""
 		if m.Wind.GustKnown() {
 			gust = ", gusts " + kn(m.Wind.Gust)
 		}
 		out.line("    wind      %s kn from %s%s", kn(m.Wind.Speed), bearing(m.Wind.From), gust)
 		if m.Sea.Hs > 0 {
-			out.line("    wind sea  %s m, %s s, %s m long, bumps at %s kn, steepness %s; from %s; %s",
-				number(m.Sea.Hs, 2), number(m.Sea.Tp, 1), number(m.Bump.Length, 0), kn(m.Bump.PhaseSpeed), number(m.Steepness, 3), bearing(m.Sea.From), limitedBy(m.Sea.Limit))
+			out.paragraph("    wind sea  ", fmt.Sprintf("%s m high, %s s, from %s, %s; bumps %s m long run at %s kn, steepness %s",
+				number(m.Sea.Hs, 2), number(m.Sea.Tp, 1), bearing(m.Sea.From), limitedBy(m.Sea.Limit), number(m.Bump.Length, 0), kn(m.Bump.PhaseSpeed), number(m.Steepness, 3)))
 		} else if m.Sea.Hs == 0 {
 			out.line("    wind sea  none")
 		} else {
 			out.line("    wind sea  unknown")
 		}
-		if m.Old.Hs > 0.02 {
+		if m.Old.Hs >= 0.1 {
 			out.line("    old sea   %s m, %s s, from %s", number(m.Old.Hs, 2), number(m.Old.Tp, 1), bearing(m.Old.From))
 		}
 		for _, s := range m.Swell {
@@ -403,19 +482,42 @@ func (p *made) writeBumps(out page, m passage.Moment) {
 		return
 	}
 	r := m.Ride
-	out.line("    board     %s kn through the water (%s to %s), %s without waves", kn(m.Speed), kn(m.Slow), kn(m.Fast), kn(r.FlatSpeed))
+	out.line("    board     %s kn through the water (%s to %s), %s on flat water in this wind", kn(m.Speed), kn(m.Slow), kn(m.Fast), kn(r.FlatSpeed))
 	if r.LongestPeriod == 0 || r.CatchesPerHour == 0 {
 		out.line("    bumps     none that can be held")
 	} else {
-		out.line("    bumps     held up to %s s (%s kn); %.0f an hour caught, each for %s s at %s kn; on a face %.0f%% of the time",
-			number(r.LongestPeriod, 1), kn(r.LongestCelerity), r.CatchesPerHour, number(r.Life, 0), kn(r.RidingSpeed), 100*r.RidingShare)
+		out.paragraph("    bumps     ", fmt.Sprintf("held up to %s s (%s kn); %.0f an hour caught, each for %s s at %s kn; on a face %.0f%% of the time",
+			number(r.LongestPeriod, 1), kn(r.LongestCelerity), r.CatchesPerHour, number(r.Life, 0), kn(r.RidingSpeed), 100*r.RidingShare))
 	}
 	if m.Sea.Hs > 0 && m.Bump.PhaseSpeed > r.LongestCelerity && r.LongestCelerity > 0 {
 		out.line("              the dominant bumps outrun the board: ride the shorter ones between them")
 	}
-	if r.Remarks != 0 && r.Remarks != ride.HeadWind {
-		out.line("              %s", r.Remarks)
+	p.writeRemarks(out, m)
+}
+
+// writeRemarks says under what conditions the numbers of a moment are less
+// than they seem.
+func (p *made) writeRemarks(out page, m passage.Moment) {
+	for _, r := range p.remarks(m) {
+		out.paragraph("    note      ", r)
 	}
+}
+
+// remarks collects what the models have to say about their own numbers.
+func (p *made) remarks(m passage.Moment) []string {
+	var out []string
+	if m.Sea.Remarks != 0 {
+		out = append(out, "wind sea: "+m.Sea.Remarks.String())
+	}
+	if r := m.Ride.Remarks; r != 0 {
+		out = append(out, "ride: "+r.String())
+	}
+	if t := p.in.table; t != nil && p.in.day.Tide == passage.HeightSource(t) {
+		if e := t.Estimate(m.Time); e.Remark != tide.Ordinary {
+			out = append(out, fmt.Sprintf("tide: %s; give or take %.1f m", e.Remark, e.Spread))
+		}
+	}
+	return out
 }
 
 func (p *made) writeLight(out page) {

@@ -21,6 +21,7 @@ type made struct {
 	appraisals []passage.Appraisal
 	best       int // index of the departure shown in full
 	legs       []passage.Leg
+	escapes    escapes
 }
 
 // mostDepartures bounds a plan.
@@ -55,7 +56,10 @@ func work(in *inputs, o options) (*made, error) {
 			p.best = i
 		}
 	}
-	p.legs, err = p.water.Timeline(p.appraisals[p.best].Depart)
+	if p.legs, err = p.water.Timeline(p.appraisals[p.best].Depart); err != nil {
+		return nil, err
+	}
+	p.escapes, err = p.escape()
 	return p, err
 }
 
@@ -193,8 +197,16 @@ func (p *made) bestWind() float64 {
 	return math.Mod(course+180, 360)
 }
 
-// forecast puts the wind around the departure shown in full into words.
+// forecast puts wind, swell, tide and stream around the departure shown in full
+// into words.
 func (p *made) forecast() []string {
+	out := p.windInWords()
+	out = append(out, p.swellWords()...)
+	out = append(out, p.tideWords()...)
+	return append(out, p.warmth()...)
+}
+
+func (p *made) windInWords() []string {
 	if !p.in.hasWind {
 		return nil
 	}
@@ -207,7 +219,7 @@ func (p *made) forecast() []string {
 	var out []string
 	if around, err := s.Around(start, end, 3*time.Hour); err == nil {
 		out = append(out,
-			fmt.Sprintf("Three hours before: %s; on the way: %s; three hours after: %s.",
+			fmt.Sprintf("Wind in the three hours before: %s; on the way: %s; in the three hours after: %s.",
 				meanWords(around.Before), meanWords(around.During), meanWords(around.After)),
 			fmt.Sprintf("From before to during it %s; from during to after it %s.", turnWords(around.Settling), turnWords(around.Lasting)))
 	}
@@ -222,7 +234,7 @@ func (p *made) forecast() []string {
 		}
 		out = append(out, fmt.Sprintf("It %s %.0f kn at %s: %.1f h before the start.", when, level/wind.Knot, p.clock(on.At), on.Blown.Hours()))
 	} else {
-		out = append(out, fmt.Sprintf("At the start it is below %.0f kn.", level/wind.Knot))
+		out = append(out, fmt.Sprintf("At the start it is below %.0f kn, or not known.", level/wind.Knot))
 	}
 	out = append(out, p.turns(start)...)
 	return out
