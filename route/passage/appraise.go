@@ -83,7 +83,7 @@ func (w *Water) Appraise(depart time.Time) (Appraisal, error) {
 		case f.State == Unknown && a.State == Met:
 			a.State = Unknown
 		}
-		if s := f.step(); a.Margin == a.Margin && !(s >= a.Margin) { // a NaN comes in and stays
+		if s := r.steps(f.Margin, f.State); a.Margin == a.Margin && !(s >= a.Margin) { // a NaN comes in and stays
 			a.Margin, a.Closest = s, r
 		}
 	}
@@ -94,6 +94,17 @@ func (w *Water) Appraise(depart time.Time) (Appraisal, error) {
 		a.Margin = math.NaN()
 	}
 	return a, nil
+}
+
+// mask is the rules that are asked for, as bits.
+func (w *Water) mask() uint32 {
+	var m uint32
+	for r := range ruleCount {
+		if _, asked := w.limits[r].Get(); asked {
+			m |= 1 << r
+		}
+	}
+	return m
 }
 
 // reason says in words why a walk did not arrive.
@@ -112,25 +123,37 @@ func (w *Water) reason(k *walk) string {
 type measure struct {
 	value, along, time float64
 	why                string
+	slow               bool // the value is that of the slow case
 }
 
 var nowhere = math.NaN()
 
+// judge compares the value of a rule with its limit: the state and the margin,
+// without words.
+func (w *Water) judge(r Rule, limit, start float64, mid, slow *walk) (m measure, s State, margin float64) {
+	m = w.measure(r, start, mid, slow)
+	s, margin = r.judge(m.value, limit), r.margin(m.value, limit)
+	if s == Met && mid.end != arrived && r.onTheWay() {
+		// What was seen of the way keeps the limit; the rest was not seen.
+		s, margin = Unknown, math.NaN()
+	}
+	return m, s, margin
+}
+
 // find compares the value of a rule with its limit.
 func (w *Water) find(r Rule, limit, start float64, mid, slow *walk) Finding {
-	m := w.measure(r, start, mid, slow)
-	f := Finding{Rule: r, Limit: limit, Value: m.value, Along: m.along, Why: m.why}
-	f.State = r.judge(m.value, limit)
-	f.Margin = r.margin(m.value, limit)
+	m, s, margin := w.judge(r, limit, start, mid, slow)
+	f := Finding{Rule: r, State: s, Limit: limit, Value: m.value, Margin: margin, Along: m.along, Why: m.why}
 	if m.along == m.along {
 		f.At = w.place(m.along)
 	}
 	if m.time == m.time {
 		f.Time = w.instant(m.time)
 	}
-	if f.State == Met && mid.end != arrived && r.onTheWay() {
-		// What was seen of the way keeps the limit; the rest was not seen.
-		f.State, f.Margin = Unknown, math.NaN()
+	if m.slow && m.why == "" && slow.end != arrived {
+		f.Why = w.reason(slow)
+	}
+	if s == Unknown && r.judge(m.value, limit) == Met {
 		f.Why = w.reason(mid)
 	}
 	if f.State == Unknown && f.Why == "" {
@@ -162,9 +185,9 @@ func (w *Water) measure(r Rule, start float64, mid, slow *walk) measure {
 		v, at := w.air.turn(start, slow.arrival+w.after)
 		return measure{value: v, along: nowhere, time: at}
 	case GreatestDuration:
-		return measure{value: slow.arrival - start, along: nowhere, time: slow.arrival, why: w.endless(slow)}
+		return measure{value: slow.arrival - start, along: nowhere, time: slow.arrival, slow: true}
 	case LeastReserve:
-		return measure{value: w.endurance - (slow.arrival - start), along: nowhere, time: slow.arrival, why: w.endless(slow)}
+		return measure{value: w.endurance - (slow.arrival - start), along: nowhere, time: slow.arrival, slow: true}
 	case LeastDaylight:
 		return w.daylight(start, slow)
 	case LeastRideable:
@@ -195,13 +218,6 @@ func (w *Water) measure(r Rule, start float64, mid, slow *walk) measure {
 		m.value = math.NaN()
 	}
 	return m
-}
-
-func (w *Water) endless(k *walk) string {
-	if k.end == arrived {
-		return ""
-	}
-	return w.reason(k)
 }
 
 // area makes a measure of an area that the run crosses or not.

@@ -231,7 +231,7 @@ func (w *Water) adrift(from route.Point, at time.Time, wind, stream route.Field)
 func (w *Water) pace(start float64) route.Pace {
 	var along, after []float64
 	var k walk
-	w.grid.run(&k, start, laneExpected, func(i int, enter, leave, _ float64, _, _ []float64, _ float64) {
+	w.grid.run(&k, start, laneExpected, func(i int, enter, leave float64) {
 		if i == 0 {
 			along, after = append(along, 0), append(after, 0)
 		}

@@ -18,6 +18,10 @@ type exitTimes struct {
 	step   float64 // s between instants
 	steps  int
 	time   []float64 // s; +Inf where none can be reached, NaN where that is not known
+
+	// As in a grid: times that are worked out when they are asked for.
+	fill func(place, instant int) float64
+	has  []bool
 }
 
 // at returns the time to an exit from cell i at t: of the place before, at the
@@ -32,7 +36,18 @@ func (x *exitTimes) at(i int, t float64) float64 {
 		return math.NaN()
 	}
 	k := p*x.steps + int(j)
+	if x.fill != nil {
+		x.need(p, int(j))
+		x.need(p, int(j)+1)
+	}
 	return math.Max(x.time[k], x.time[k+1])
+}
+
+// need works one time out, if it is not yet.
+func (x *exitTimes) need(place, instant int) {
+	if k := place*x.steps + instant; !x.has[k] {
+		x.time[k], x.has[k] = x.fill(place, instant), true
+	}
 }
 
 // field is the wind or the stream over the run as route asks for it: the
@@ -42,7 +57,7 @@ func (w *Water) windField() route.Field {
 		return nil
 	}
 	return func(t time.Time, p route.Point) route.Velocity {
-		n := nearest(p, len(w.day.Wind), func(k int) route.Point { return w.day.Wind[k].At })
+		n := nearest(p, w.winds)
 		s, err := w.day.Wind[n].Series.At(t)
 		if err != nil {
 			return route.Velocity{East: math.NaN(), North: math.NaN()}
@@ -56,7 +71,7 @@ func (w *Water) streamField() route.Field {
 		return nil
 	}
 	return func(t time.Time, p route.Point) route.Velocity {
-		n := nearest(p, len(w.day.Streams), func(k int) route.Point { return w.day.Streams[k].At })
+		n := nearest(p, w.streams)
 		return route.Velocity(w.day.Streams[n].Stream.Velocity(t))
 	}
 }
@@ -108,12 +123,12 @@ func (w *Water) breaker(e route.Exit, h hour) float64 {
 
 // cellNear returns the cell nearest to a place.
 func (w *Water) cellNear(p route.Point) int {
-	return max(nearest(p, len(w.centres), func(k int) route.Point { return w.centres[k] }), 0)
+	return max(nearest(p, w.centres), 0)
 }
 
 // stateOf returns the sea at a cell at the prepared instant nearest to t.
 func (w *Water) stateOf(i int, t float64) wind.State {
-	states := w.stations[w.stationE[i]].states
+	states := w.states[w.reaches[w.of[i]].station]
 	j := math.Round(t / w.grid.step)
 	if !(j >= 0 && j < float64(len(states))) {
 		return unknownState(w.instant(0))
@@ -121,23 +136,35 @@ func (w *Water) stateOf(i int, t float64) wind.State {
 	return states[int(j)]
 }
 
-// findExits works out the times to an exit, if the paddler asks for them or
-// the run has exits at all.
-func (w *Water) findExits(end float64) exitTimes {
-	if _, asked := w.limits[GreatestTimeToExit].Get(); !asked {
-		return exitTimes{}
+// findExits works out the times to an exit, if the paddler asks for them.
+func (w *Water) findExits(end float64) {
+	if !w.layExits(end) {
+		return
 	}
-	w.kneeling = newWayTable(route.Kneeling(w.posture.Speed))
-	x := exitTimes{every: max(1, int(w.options.ExitLength/w.grid.cells[0].length+0.5)), step: w.options.ExitStep}
-	x.places = (len(w.grid.cells)-1)/x.every + 1
-	x.steps = int(math.Min(end, w.to+longestOut)/x.step) + 2
-	x.time = make([]float64, x.places*x.steps)
+	x := &w.exits
 	for p := range x.places {
 		for j := range x.steps {
-			x.time[p*x.steps+j] = w.timeToExit(min(p*x.every, len(w.centres)-1), float64(j)*x.step)
+			x.time[p*x.steps+j] = w.exitTime(p, j)
 		}
 	}
-	return x
+}
+
+// layExits lays out the places and instants of the times to an exit; false
+// when nobody asks for them.
+func (w *Water) layExits(end float64) bool {
+	if _, asked := w.limits[GreatestTimeToExit].Get(); !asked {
+		return false
+	}
+	x := &w.exits
+	*x = exitTimes{every: max(1, int(w.options.ExitLength/w.cells[0].length+0.5)), step: w.options.ExitStep}
+	x.places = (len(w.cells)-1)/x.every + 1
+	x.steps = int(math.Min(end, w.to+longestOut)/x.step) + 2
+	x.time = make([]float64, x.places*x.steps)
+	return true
+}
+
+func (w *Water) exitTime(place, instant int) float64 {
+	return w.timeToExit(min(place*w.exits.every, len(w.centres)-1), float64(instant)*w.exits.step)
 }
 
 // longestOut is how long after the last departure the ways out are worked out.

@@ -22,14 +22,14 @@ type Finding struct {
 	Why    string      // why it is unknown, or what the value is made of
 }
 
-// step returns the margin in comfortable steps of the quantity, by which
+// steps returns a margin in comfortable steps of the quantity, by which
 // unlike limits are compared. A rule that only asks whether has no distance to
 // its limit: kept, it is never the closest.
-func (f Finding) step() float64 {
-	if f.Rule.Unit() == "bool" && f.State == Met {
+func (r Rule) steps(margin float64, s State) float64 {
+	if r.Unit() == "bool" && s == Met {
 		return math.Inf(1)
 	}
-	return f.Margin / ruleFacts[f.Rule].scale
+	return margin / ruleFacts[r].scale
 }
 
 // String says the finding in one line, in SI units.

@@ -2,100 +2,109 @@ package passage
 
 import "math"
 
-// A channel is one quantity of the prepared water: what it is at a cell of
+// A channel is one quantity of the prepared water: what it is on a reach of
 // the run at an instant.
 type channel uint8
 
 const (
-	chSpeed   channel = iota // speed through the water on the cell's course, m/s
+	chSpeed   channel = iota // speed through the water on the course, m/s
 	chSlow                   // the same in the slow case
 	chFast                   // the same in the fast case
 	chStreamE                // stream, m/s
 	chStreamN
-	chSlip   // leeway across the course, m/s, positive to the right
+	chSlip  // leeway across the course, m/s, positive to the right
+	chWindE // motion of the air, m/s
+	chWindN
+	chCatch  // share of waves that can be caught
 	chWind   // mean wind speed, m/s
-	chGust   // gust, m/s; the mean where the record has none and none is asked for
-	chAlong  // component of the wind along the cell's course, m/s, positive from astern
-	chAcross // component of the wind across it, m/s, positive from the left
-	chOffshore
+	chGust   // gust, m/s; NaN where the record has none
 	chSea    // height of the wind sea, m
 	chSwell  // height of all swell together, m
 	chTotal  // both, m
 	chSteep  // steepness of the wind sea on the stream
-	chCatch  // share of waves that can be caught
 	chHeight // height of the tide above chart datum, m
-	chExit   // time to the nearest exit that is reachable and landable, s; +Inf for none
 	channels
 )
 
+// A node is every channel at one instant.
+type node [channels]float64
+
 // A cell is a short piece of the run: one step of the passage.
 type cell struct {
-	east, north float64 // unit vector of its course
-	length      float64 // m
-	along       float64 // m, distance of its start from the start of the run
-	charted     float64 // m, charted depth; NaN when not given
-	leg         int
-	avoid       bool
-	traffic     bool
-	silent      bool
+	east, north  float64 // unit vector of its course
+	length       float64 // m
+	along        float64 // m, distance of its start from the start of the run
+	charted      float64 // m, charted depth; NaN when not given
+	awayE, awayN float64 // unit vector away from the nearest shore; NaN when not known
+	leg          int
+	avoid        bool
+	traffic      bool
+	silent       bool
 }
 
-// A grid is the water of one run in one forecast, prepared: every channel at
-// every cell and at instants a fixed step apart. Between instants the channels
-// are interpolated linearly; a cell's own value stands for all of the cell.
+// A grid is the water of one run in one forecast, prepared: every channel on
+// every reach and at instants a fixed step apart. Between instants the channels
+// are interpolated linearly; the middle of a reach stands for all of it.
 // Unknown is NaN, and NaN stays NaN through the interpolation.
 type grid struct {
-	cells []cell
-	step  float64 // s between instants
-	steps int     // number of instants
-	node  []float64
+	cells   []cell
+	reaches []reach
+	step    float64 // s between instants
+	inv     float64 // 1/step
+	last    float64 // the last instant, in steps
+	steps   int     // number of instants
+	nodes   []node  // by reach, then by instant
+	asked   uint32  // the rules that a walk takes note for, as bits
+	exits   *exitTimes
+
+	// A grid that is filled as it is walked has fill, which works out one node,
+	// and has, the nodes there are. It belongs to one goroutine.
+	fill func(reach, instant int)
+	has  []bool
 }
 
-func newGrid(cells []cell, step float64, steps int) *grid {
-	g := &grid{cells: cells, step: step, steps: steps, node: make([]float64, len(cells)*steps*int(channels))}
-	for i := range g.node {
-		g.node[i] = math.NaN()
-	}
-	return g
+func newGrid(cells []cell, reaches []reach, step float64, steps int) *grid {
+	return &grid{cells: cells, reaches: reaches, step: step, inv: 1 / step, last: float64(steps - 1), steps: steps,
+		nodes: make([]node, len(reaches)*steps)}
 }
 
-// at returns the channels of cell i at instant j.
-func (g *grid) at(i, j int) []float64 {
-	k := (i*g.steps + j) * int(channels)
-	return g.node[k : k+int(channels) : k+int(channels)]
-}
+// at returns the node of a reach at instant j.
+func (g *grid) at(reach, j int) *node { return &g.nodes[reach*g.steps+j] }
 
-// between returns the channels of cell i at the instants around t seconds
-// after the grid's epoch, and the fraction between them; ok is false outside
-// the prepared time.
-func (g *grid) between(i int, t float64) (a, b []float64, f float64, ok bool) {
-	x := t / g.step
-	if !(x >= 0 && x <= float64(g.steps-1)) {
-		return nil, nil, 0, false
+// between returns the nodes of a reach at the instants around t seconds
+// after the grid's epoch, and the fraction between them; nil outside the
+// prepared time.
+func (g *grid) between(reach int, t float64) (a, b *node, f float64) {
+	x := t * g.inv
+	if !(x >= 0 && x <= g.last) {
+		return nil, nil, 0
 	}
 	j := int(x)
 	if j == g.steps-1 {
 		j--
 	}
-	if j < 0 {
-		return nil, nil, 0, false
+	k := reach*g.steps + j
+	if g.fill != nil {
+		g.need(k, reach, j)
 	}
-	k := (i*g.steps + j) * int(channels)
-	n := int(channels)
-	return g.node[k : k+n : k+n], g.node[k+n : k+2*n : k+2*n], x - float64(j), true
+	pair := g.nodes[k : k+2 : k+2]
+	return &pair[0], &pair[1], x - float64(j)
 }
 
-// lerp interpolates; an unknown end makes an unknown value, but an infinite
-// one (no exit) must not turn into NaN at the other end.
-func lerp(a, b, f float64) float64 {
-	if f == 0 {
-		return a
+// need fills the two nodes from k on, if they are not yet.
+func (g *grid) need(k, reach, j int) {
+	if !g.has[k] {
+		g.fill(reach, j)
+		g.has[k] = true
 	}
-	if math.IsInf(a, 1) || math.IsInf(b, 1) {
-		return a + b
+	if !g.has[k+1] {
+		g.fill(reach, j+1)
+		g.has[k+1] = true
 	}
-	return a + f*(b-a)
 }
+
+// between interpolates one channel.
+func (ch channel) between(a, b *node, f float64) float64 { return a[ch] + f*(b[ch]-a[ch]) }
 
 // made returns the speed made good along the course of a cell by a board that
 // makes speed v through a stream, holding the track: the stream across the

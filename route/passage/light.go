@@ -18,20 +18,20 @@ type daylight struct {
 
 // lights finds the civil twilights of every day of the passages, at the
 // finish. A day without dusk because the sun stays up is light throughout.
-func (w *Water) lights(end float64) error {
-	finish := w.run.Points[len(w.run.Points)-1]
+func (s *survey) lights(end float64) error {
+	finish := s.run.Points[len(s.run.Points)-1]
 	// Days are counted in local mean time, so that a day's dusk follows its noon.
 	zone := time.FixedZone("", int(math.Round(finish.Lon*240)))
 	for t := -86400.0; t <= end+2*86400; t += 86400 {
-		day, err := route.Daylight(finish, w.instant(t).In(zone))
+		day, err := route.Daylight(finish, s.instant(t).In(zone))
 		if err != nil {
 			return fmt.Errorf("light at the finish: %w", err)
 		}
 		d := daylight{dawn: math.NaN(), dusk: math.NaN()}
-		noon := clock.Seconds(w.epoch, day.Transit)
+		noon := clock.Seconds(s.epoch, day.Transit)
 		switch day.CivilDawn.State {
 		case route.Happens:
-			d.dawn = clock.Seconds(w.epoch, day.CivilDawn.Time)
+			d.dawn = clock.Seconds(s.epoch, day.CivilDawn.Time)
 		case route.StaysAbove:
 			d.dawn = noon - 43200
 		default:
@@ -39,13 +39,13 @@ func (w *Water) lights(end float64) error {
 		}
 		switch day.CivilDusk.State {
 		case route.Happens:
-			d.dusk = clock.Seconds(w.epoch, day.CivilDusk.Time)
+			d.dusk = clock.Seconds(s.epoch, day.CivilDusk.Time)
 		case route.StaysAbove:
 			d.dusk = noon + 43200
 		default:
 			d.why = "it does not get light that day"
 		}
-		w.light = append(w.light, d)
+		s.light = append(s.light, d)
 	}
 	return nil
 }
@@ -86,5 +86,5 @@ func (w *Water) daylight(start float64, slow *walk) measure {
 	if before := start - d.dawn; before < 0 {
 		return measure{value: before, along: 0, time: start, why: "the start is before civil twilight"}
 	}
-	return measure{value: d.dusk - slow.arrival, along: w.length + 0*slow.arrival, time: slow.arrival, why: w.endless(slow)}
+	return measure{value: d.dusk - slow.arrival, along: w.length + 0*slow.arrival, time: slow.arrival, slow: true}
 }

@@ -45,6 +45,8 @@ type Moment struct {
 	OverGrd  float64   // speed over the ground, m/s; NaN when the course cannot be held
 	ShoreAt  float64   // distance to the nearest shore, m; NaN without a coastline
 	SeaWords []string  // remarks on the sea in words
+
+	rideable float64 // least share of waves that one of the party can catch
 }
 
 // An hour is what the whole run shares at one instant.
@@ -60,35 +62,39 @@ func (w *Water) hour(at time.Time) hour {
 	if w.day.Tide != nil {
 		h.height = w.day.Tide.Height(at)
 	}
-	if w.day.Swell != nil {
-		var err error
-		h.swells, err = w.day.Swell.At(at)
-		h.swell = err == nil
-	}
+	x := w.swellAt(at)
+	h.swells, h.swell = x.systems, x.known
 	return h
+}
+
+// streamAt returns the stream at a cell.
+func (w *Water) streamAt(i int, at time.Time) route.Velocity {
+	if n := w.reaches[w.of[i]].stream; n >= 0 {
+		return route.Velocity(w.day.Streams[n].Stream.Velocity(at))
+	}
+	return route.Velocity{East: math.NaN(), North: math.NaN()}
 }
 
 // moment works out everything at cell i at one instant. state is the sea there
 // from the hindcast.
-func (w *Water) moment(i int, h hour, state wind.State) Moment {
-	c := &w.grid.cells[i]
+func (w *Water) moment(i int, h hour, state wind.State, stream route.Velocity) Moment {
+	c := &w.cells[i]
 	nan := math.NaN()
 	m := Moment{
 		Along: c.along + c.length/2, At: w.centres[i], Time: h.at, Course: w.courses[i],
 		TideHeight: h.height, Charted: c.charted, Depth: c.charted + h.height,
-		Stream: route.Velocity{East: nan, North: nan}, Offshore: nan, OffStern: nan,
+		Stream: stream, Offshore: nan, OffStern: nan,
 		SwellHs: nan, TotalHs: nan, Steepness: nan, Heading: nan, OverGrd: nan, ShoreAt: nan,
-		Speed: nan, Slow: nan, Fast: nan, Slip: nan,
 		Sea: state.Sea, Old: state.Old, Swell: h.swells,
 	}
 	m.Wind = wind.Wind{Speed: nan, Gust: nan, From: nan}
-	if n := w.windAt[i]; n >= 0 {
+	if n := w.reaches[w.of[i]].wind; n >= 0 {
 		if s, err := w.day.Wind[n].Series.At(h.at); err == nil {
-			m.Wind = w.exposure[c.leg].On(s.Wind).Mid
+			m.Wind = s.Wind
+			if !(m.Wind.Gust >= m.Wind.Speed) { // the zero of a literal is no gust
+				m.Wind.Gust = nan
+			}
 		}
-	}
-	if n := w.streamAt[i]; n >= 0 {
-		m.Stream = route.Velocity(w.day.Streams[n].Stream.Velocity(h.at))
 	}
 	air := route.Velocity(m.Wind.Velocity())
 	if m.Wind.Speed > 0 {
@@ -99,13 +105,13 @@ func (w *Water) moment(i int, h hour, state wind.State) Moment {
 		along, _ := air.Resolve(s.bearing + 180)
 		m.Offshore = along
 	}
-	w.sea(&m, state, h.swell)
+	w.onStream(&m, state, h.swell)
 	w.paddle(&m, air)
 	return m
 }
 
-// sea adds the swell and takes the wind sea onto the stream.
-func (w *Water) sea(m *Moment, state wind.State, swellKnown bool) {
+// onStream adds the swell and takes the wind sea onto the stream.
+func (w *Water) onStream(m *Moment, state wind.State, swellKnown bool) {
 	if swellKnown && state.Known() {
 		sum := state.Old.Hs * state.Old.Hs
 		for _, s := range m.Swell {
@@ -147,31 +153,35 @@ const breakingSteepness = 0.142
 
 const leastWaveDepth = 0.3 // m, the least depth the ride is worked out for
 
-// paddle finds the speed through the water and what to steer.
+// paddle finds the speed through the water of the slowest, the share of waves
+// of who catches fewest, and what to steer.
 func (w *Water) paddle(m *Moment, air route.Velocity) {
 	relative := air.Sub(m.Stream)
-	along, _ := relative.Resolve(m.Course)
-	if w.ride != nil && m.Sea.Known() && m.Old.Known() {
-		sea := ride.Sea{Wind: along, Depth: m.waveDepth(), Current: 0}
-		if cur, _ := m.Stream.Resolve(m.Course); cur == cur {
-			sea.Current = cur
+	m.Speed, m.Slow, m.Fast, m.Slip, m.rideable = math.Inf(1), math.Inf(1), math.Inf(1), math.NaN(), math.Inf(1)
+	sea, ok := m.rideSea(relative)
+	for i := range w.people {
+		p := &w.people[i]
+		var r ride.Ride
+		known := ok && p.ride != nil
+		if known {
+			var err error
+			if r, err = p.ride.Sea(sea); err != nil {
+				known = false
+			}
 		}
-		if m.Sea.Hs > 0 {
-			sea.WindSea = ride.System{Hs: m.Sea.Hs, Tp: m.Sea.Tp, Off: angle.Diff(m.Sea.From+180, m.Course)}
+		if !known { // of the slowest nothing can be said
+			nan := math.NaN()
+			m.Speed, m.Slow, m.Fast, m.rideable, m.Ride = nan, nan, nan, nan, ride.Ride{}
+			m.Slip = p.slip(m.Course, relative)
+			break
 		}
-		if s, ok := m.swellSystem(); ok {
-			sea.Swell = ride.System{Hs: s.Hs, Tp: s.Tp, Gamma: swellGamma, Off: angle.Diff(s.From+180, m.Course)}
+		if !(r.Speed >= m.Speed) {
+			m.Ride, m.Slip = r, p.slip(m.Course, relative)
 		}
-		if r, err := w.ride.Sea(sea); err == nil {
-			m.Ride = r
-			m.Speed = r.Speed
-			m.Slow = r.Speed - caseSpreads*r.Spread
-			m.Fast = r.Speed + caseSpreads*r.Spread
-		}
-	}
-	if w.posture.Speed > 0 {
-		way := w.posture.Way(m.Course, relative)
-		_, m.Slip = way.Resolve(m.Course)
+		m.Speed = math.Min(m.Speed, r.Speed) // a NaN stays one
+		m.Slow = math.Min(m.Slow, r.Speed-caseSpreads*r.Spread)
+		m.Fast = math.Min(m.Fast, r.Speed+caseSpreads*r.Spread)
+		m.rideable = math.Min(m.rideable, r.WaveShare)
 	}
 	if m.Speed == m.Speed {
 		water := m.Stream.Add(route.Toward(1, m.Course+90).Scale(m.Slip))
@@ -179,6 +189,36 @@ func (w *Water) paddle(m *Moment, air route.Velocity) {
 			m.Heading, m.OverGrd = s.Heading, s.SpeedMade
 		}
 	}
+}
+
+// slip is the leeway of a paddler across the course, positive to the right;
+// NaN when the cruise speed is not known.
+func (p *person) slip(course float64, relative route.Velocity) float64 {
+	if !(p.posture.Speed > 0) {
+		return math.NaN()
+	}
+	_, right := p.posture.Way(course, relative).Resolve(course)
+	return right
+}
+
+// rideSea is the sea as a board on the course meets it; false when it is not
+// known.
+func (m *Moment) rideSea(relative route.Velocity) (ride.Sea, bool) {
+	if !m.Sea.Known() || !m.Old.Known() {
+		return ride.Sea{}, false
+	}
+	along, _ := relative.Resolve(m.Course)
+	sea := ride.Sea{Wind: along, Depth: m.waveDepth()}
+	if cur, _ := m.Stream.Resolve(m.Course); cur == cur {
+		sea.Current = cur
+	}
+	if m.Sea.Hs > 0 {
+		sea.WindSea = ride.System{Hs: m.Sea.Hs, Tp: m.Sea.Tp, Off: angle.Diff(m.Sea.From+180, m.Course)}
+	}
+	if s, ok := m.swellSystem(); ok {
+		sea.Swell = ride.System{Hs: s.Hs, Tp: s.Tp, Gamma: swellGamma, Off: angle.Diff(s.From+180, m.Course)}
+	}
+	return sea, true
 }
 
 // caseSpreads is how many spreads slower and faster than expected the slow and

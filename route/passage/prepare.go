@@ -7,7 +7,6 @@ import (
 
 	"followingsea.example/internal/clock"
 	"followingsea.example/route"
-	"followingsea.example/wave/ride"
 	"followingsea.example/wind"
 )
 
@@ -65,84 +64,95 @@ func (o Options) withDefaults(first, last time.Time) (Options, error) {
 	if o.To.Before(o.From) {
 		return o, inputError("last departure", o.To.Format(time.RFC3339), "not before the first, "+o.From.Format(time.RFC3339))
 	}
+	if o.To.Sub(o.From) > 15*24*time.Hour {
+		return o, inputError("departures", "over "+o.To.Sub(o.From).String(), "fifteen days at most")
+	}
 	return o, nil
 }
 
-// Water is a run in one forecast for one paddler, prepared: everything that
-// does not depend on the departure. It is made by Prepare, does not change, and
-// may be used from many goroutines.
+// Water is a run in one forecast for one paddler or party, prepared:
+// everything that does not depend on the departure. It is made by Prepare or
+// PrepareParty, does not change, and may be used from many goroutines.
 type Water struct {
-	run     route.Run
-	day     Day
-	paddler Paddler
-	options Options
-	limits  Limits
+	*survey
+	*layout
+	*crew
+	day  Day
+	grid *grid
 
-	grid   *grid
-	epoch  time.Time
-	to     float64 // last departure, s after the epoch, which is the first
-	length float64 // of the run, m
-
-	centres  []route.Point // of each cell
-	courses  []float64
-	windAt   []int // index of the wind record of each cell, -1 for none
-	streamAt []int
-	shores   []shore
-	exposure []wind.Exposure // of each leg
-	stations []station
-	stationE []int // station of each cell
-	fetchWhy string
-
-	ride     *ride.Prepared
-	rideWhy  string // why there is no ride
-	posture  route.Posture
-	kneeling *wayTable
+	sea    *marine
+	swells []swells       // at each instant
+	states [][]wind.State // of each station, at each instant
 
 	air           air
 	before, after float64
-	endurance     float64
-	leaders       float64
-	light         []daylight
 	exits         exitTimes
+	alone         []*grid // for each of a party of several, as if alone
 }
 
-type shore struct {
-	known             bool
-	distance, bearing float64
+type swells struct {
+	systems []wind.Swell
+	known   bool
 }
-
-// A station is a place where the sea is worked out for the cells around it.
-type station struct {
-	at     route.Point
-	fetch  []float64 // rose of fetches, m, every roseStep degrees; nil when unknown
-	depth  float64   // mean depth along the fetch, m
-	states []wind.State
-}
-
-// roseSize is the number of directions in which the fetch is measured.
-const roseSize = 72
 
 // Prepare makes a run ready for the appraisal of departures: it cuts the run
 // into cells, raises the sea at stations along it from the wind record, and
-// works out at every cell and instant what wind, sea, tide and stream do to
+// works out at every reach and instant what wind, sea, tide and stream do to
 // the paddler.
 //
 // What is missing from the day makes what depends on it unknown; it is not an
 // error. Errors wrap ErrInput, or are those of the run.
 func Prepare(run route.Run, day Day, paddler Paddler, o Options) (*Water, error) {
+	c, err := newCrew(Party{Paddlers: []Paddler{paddler}})
+	if err != nil {
+		return nil, err
+	}
+	c.leaders = math.NaN() // nobody said who else there is
+	return assemble(run, day, c, o)
+}
+
+// assemble prepares all of it at once.
+func assemble(run route.Run, day Day, c *crew, o Options) (*Water, error) {
 	if err := run.Check(); err != nil {
 		return nil, err
 	}
-	if err := paddler.Validate(); err != nil {
+	if err := c.fits(run); err != nil {
 		return nil, err
 	}
-	if paddler.Foil {
-		return nil, inputError("paddler", "on a foil", "a board that stays on the water: the ride model does not hold for foils")
+	first, last, err := day.spans()
+	if err != nil {
+		return nil, err
 	}
-	var first, last time.Time
-	for i, a := range day.Wind {
+	if len(day.Wind) == 0 {
+		if o.From.IsZero() || o.To.IsZero() {
+			return nil, inputError("day", "without wind", "a wind record, or the first and the last departure")
+		}
+		first, last = o.From, o.To.Add(24*time.Hour)
+	}
+	if o, err = o.withDefaults(first, last); err != nil {
+		return nil, err
+	}
+	never := func() error { return nil }
+	s, err := surveyed(run, o, never)
+	if err != nil {
+		return nil, err
+	}
+	w := &Water{survey: s, crew: c, day: day, layout: s.layout(windPlaces(&day), streamPlaces(&day))}
+	end := w.end()
+	w.sea = s.marine(day.Tide, day.Streams, o.instants(end))
+	if err := w.raise(end, never); err != nil {
+		return nil, err
+	}
+	w.findExits(end)
+	w.fill()
+	return w, nil
+}
+
+// spans returns the first and the last instant of the wind records.
+func (d *Day) spans() (first, last time.Time, err error) {
+	for i, a := range d.Wind {
 		if a.Series.Len() == 0 {
-			return nil, inputError(fmt.Sprintf("wind record %d", i+1), "empty", "at least one sample")
+			return first, last, inputError(fmt.Sprintf("wind record %d", i+1), "empty", "at least one sample")
 		}
 		if s := a.Series.Start(); i == 0 || s.Before(first) {
 			first = s
@@ -151,167 +161,69 @@ func Prepare(run route.Run, day Day, paddler Paddler, o Options) (*Water, error)
 			last = e
 		}
 	}
-	if len(day.Wind) == 0 {
-		if o.From.IsZero() || o.To.IsZero() {
-			return nil, inputError("day", "without wind", "a wind record, or the first and the last departure")
-		}
-		first, last = o.From, o.To.Add(24*time.Hour)
+	return first, last, nil
+}
+
+// end is the last second after the epoch that can matter: a passage after the
+// last departure, or the end of the forecast.
+func (w *Water) end() float64 {
+	last := w.to
+	if _, e, err := w.day.spans(); err == nil && len(w.day.Wind) > 0 {
+		last = math.Max(clock.Seconds(w.epoch, e), w.to)
+	} else {
+		last += 24 * 3600
 	}
-	o, err := o.withDefaults(first, last)
-	if err != nil {
-		return nil, err
-	}
-	if o.To.Sub(o.From) > 15*24*time.Hour {
-		return nil, inputError("departures", "over "+o.To.Sub(o.From).String(), "fifteen days at most")
-	}
-	w := &Water{run: run, day: day, paddler: paddler, options: o, limits: paddler.Limits, before: o.Before, after: o.After}
-	w.epoch = o.From
-	w.to = clock.Seconds(o.From, o.To)
-	end := math.Min(w.to+longestPassage, math.Max(clock.Seconds(o.From, last), w.to))
-	cells, err := w.cut()
-	if err != nil {
-		return nil, err
-	}
-	w.grid = newGrid(cells, o.Step, int(math.Ceil(end/o.Step))+2)
-	w.people()
-	if err := w.lights(end); err != nil {
-		return nil, err
-	}
+	return math.Min(w.to+longestPassage, last)
+}
+
+// raise makes ready all that the nodes of the grid are worked out from: the
+// wind at the start, the swell, and the sea at the stations. stop is asked
+// between stations.
+func (w *Water) raise(end float64, stop func() error) error {
+	o := w.options
+	w.before, w.after = o.Before, o.After
+	w.grid = newGrid(w.cells, w.reaches, o.Step, o.instants(end))
+	w.grid.asked, w.grid.exits = w.mask(), &w.exits
 	w.breathe(end)
-	if err := w.raise(); err != nil {
-		return nil, err
+	w.swells = make([]swells, w.grid.steps)
+	times := make([]time.Time, w.grid.steps)
+	for j := range times {
+		times[j] = w.instant(float64(j) * w.grid.step)
+		w.swells[j] = w.swellAt(times[j])
 	}
-	w.exits = w.findExits(end)
-	w.fill()
-	return w, nil
-}
-
-// instant returns the instant t seconds after the epoch. It is only called
-// with times that a walk has reached.
-func (w *Water) instant(t float64) time.Time {
-	at, err := clock.After(w.epoch, t)
-	if err != nil {
-		return time.Time{}
-	}
-	return at
-}
-
-// cut divides the run into cells.
-func (w *Water) cut() ([]cell, error) {
-	var cells []cell
-	outlines := make([]*route.Coast, len(w.run.Areas))
-	for i, a := range w.run.Areas {
-		o, err := a.Outline()
+	w.states = make([][]wind.State, len(w.stations))
+	for k := range w.stations {
+		if err := stop(); err != nil {
+			return err
+		}
+		states, err := w.hindcast(&w.stations[k], times, w.reaches[w.of[k*w.every]].wind)
 		if err != nil {
-			return nil, err
+			return err
 		}
-		outlines[i] = o
+		w.states[k] = states
 	}
-	for l, leg := range w.run.Legs() {
-		n := max(1, int(math.Ceil(leg.Distance/w.options.Cell)))
-		if len(cells)+n > mostCells {
-			return nil, inputError("run", fmt.Sprintf("longer than %d steps of %g m", mostCells, w.options.Cell), "a shorter run or longer cells")
-		}
-		step := leg.Distance / float64(n)
-		for k := range n {
-			a, b := leg.At(float64(k)*step), leg.At(float64(k+1)*step)
-			piece := route.ShortInverse(a, b)
-			course := piece.Mean()
-			v := route.Toward(1, course)
-			c := cell{east: v.East, north: v.North, length: step, along: w.length, charted: math.NaN(), leg: l}
-			if d, ok := w.run.Depth(l).Get(); ok {
-				c.charted = d
-			}
-			for i, o := range outlines {
-				x, err := o.Crosses(a, b)
-				if err != nil {
-					return nil, err
-				}
-				in, err := o.Land(a)
-				if err != nil {
-					return nil, err
-				}
-				if !in && !x.Land {
-					continue
-				}
-				switch w.run.Areas[i].Kind {
-				case route.Avoid:
-					c.avoid = true
-				case route.Traffic:
-					c.traffic = true
-				case route.NoSignal:
-					c.silent = true
-				}
-			}
-			cells = append(cells, c)
-			w.centres = append(w.centres, piece.At(step/2))
-			w.courses = append(w.courses, course)
-			w.length += step
-		}
-	}
-	for i, p := range w.centres {
-		w.windAt = append(w.windAt, nearest(p, len(w.day.Wind), func(k int) route.Point { return w.day.Wind[k].At }))
-		w.streamAt = append(w.streamAt, nearest(p, len(w.day.Streams), func(k int) route.Point { return w.day.Streams[k].At }))
-		var s shore
-		if w.run.Coast != nil {
-			near, err := w.run.Coast.NearestShore(p)
-			if err == nil {
-				s = shore{true, near.Distance, near.Bearing}
-			}
-		}
-		w.shores = append(w.shores, s)
-		cells[i].along = cells[i].along + 0
-	}
-	w.exposure = make([]wind.Exposure, len(w.run.Points)-1)
-	return cells, nil
+	return nil
 }
 
-const mostCells = 20000
-
-// nearest returns the index of the place nearest to p, -1 when there is none.
-func nearest(p route.Point, n int, at func(int) route.Point) int {
-	if n <= 1 {
-		return n - 1
+func (w *Water) swellAt(at time.Time) swells {
+	if w.day.Swell == nil {
+		return swells{}
 	}
-	best, least := -1, math.Inf(1)
-	for k := range n {
-		if d := route.ShortInverse(p, at(k)).Distance; d < least {
-			best, least = k, d
-		}
-	}
-	return max(best, 0)
-}
-
-// people takes what is needed from the paddler.
-func (w *Water) people() {
-	p := w.paddler
-	w.endurance = p.Endurance.Number()
-	w.leaders = math.NaN()
-	cruise, ok := p.Cruise.Get()
-	if !ok {
-		w.rideWhy = "the cruise speed is not given"
-		return
-	}
-	w.posture = route.Standing(cruise)
-	r := ride.Paddler{Cruise: cruise, Sprint: p.Sprint.Or(0), Mass: p.Mass.Or(0), Length: p.BoardLength.Or(0)}
-	prepared, err := r.Prepare()
-	if err != nil {
-		w.rideWhy = err.Error()
-		return
-	}
-	w.ride = prepared
+	x, err := w.day.Swell.At(at)
+	return swells{x, err == nil}
 }
 
 // breathe samples the wind at the start of the run for the spans before and
 // after.
 func (w *Water) breathe(end float64) {
 	const step = 600.0
-	w.air = air{first: -w.before - step, step: step}
 	n := int((end+w.after+w.before)/step) + 4
+	w.air = air{first: -w.before - step, step: step,
+		east: make([]float64, n), north: make([]float64, n), airTemp: make([]float64, n), waterTemp: make([]float64, n)}
 	speed := make([]float64, n)
 	for i := range n {
 		e, nn, s, ta, tw := math.NaN(), math.NaN(), math.NaN(), w.day.Air.Number(), w.day.Water.Number()
-		if k := w.windAt[0]; k >= 0 {
+		if k := w.reaches[0].wind; k >= 0 {
 			if x, err := w.day.Wind[k].Series.At(w.instant(w.air.first + float64(i)*step)); err == nil {
 				v := x.Velocity()
 				e, nn, s = v.East, v.North, x.Speed
@@ -323,49 +235,21 @@ func (w *Water) breathe(end float64) {
 				}
 			}
 		}
-		w.air.east, w.air.north, speed[i] = append(w.air.east, e), append(w.air.north, nn), s
-		w.air.airTemp, w.air.waterTemp = append(w.air.airTemp, ta), append(w.air.waterTemp, tw)
+		w.air.east[i], w.air.north[i], speed[i] = e, nn, s
+		w.air.airTemp[i], w.air.waterTemp[i] = ta, tw
 	}
 	w.air.sum(speed)
 }
 
-// raise works out the sea at stations along the run.
-func (w *Water) raise() error {
-	w.stationE = make([]int, len(w.centres))
-	if w.run.Coast == nil {
-		w.fetchWhy = "no coastline is given, so the fetch is not known"
-	}
-	every := max(1, int(w.options.Station/w.grid.cells[0].length+0.5))
-	times := make([]time.Time, w.grid.steps)
-	for j := range times {
-		times[j] = w.instant(float64(j) * w.grid.step)
-	}
-	for i := 0; i < len(w.centres); i += every {
-		at := w.centres[min(i+every/2, len(w.centres)-1)]
-		s := station{at: at, depth: w.run.FetchDepth.Or(math.Inf(1))}
-		if w.run.Coast != nil {
-			s.fetch = w.run.Coast.FetchRose(at, roseSize, w.options.LongFetch)
-		}
-		if err := w.hindcast(&s, times, w.windAt[i]); err != nil {
-			return err
-		}
-		for k := i; k < min(i+every, len(w.centres)); k++ {
-			w.stationE[k] = len(w.stations)
-		}
-		w.stations = append(w.stations, s)
-	}
-	return nil
-}
-
-// hindcast fills the states of a station; times outside the record stay
-// unknown.
-func (w *Water) hindcast(s *station, times []time.Time, record int) error {
-	s.states = make([]wind.State, len(times))
-	for j := range s.states {
-		s.states[j] = unknownState(times[j])
+// hindcast returns the states of a station; at times outside the record they
+// are unknown.
+func (w *Water) hindcast(s *station, times []time.Time, record int) ([]wind.State, error) {
+	all := make([]wind.State, len(times))
+	for j := range all {
+		all[j] = unknownState(times[j])
 	}
 	if s.fetch == nil || record < 0 {
-		return nil
+		return all, nil
 	}
 	series := w.day.Wind[record].Series
 	lo := 0
@@ -377,7 +261,7 @@ func (w *Water) hindcast(s *station, times []time.Time, record int) error {
 		hi--
 	}
 	if lo == hi {
-		return nil
+		return all, nil
 	}
 	h := wind.Hindcast{Law: w.options.Law, Fetch: rose(s.fetch, w.options.LongFetch)}
 	if !math.IsInf(s.depth, 1) {
@@ -393,10 +277,10 @@ func (w *Water) hindcast(s *station, times []time.Time, record int) error {
 	}
 	states, err := h.Run(series, times[lo:hi]...)
 	if err != nil {
-		return fmt.Errorf("the sea along the run: %w", err)
+		return nil, fmt.Errorf("the sea along the run: %w", err)
 	}
-	copy(s.states[lo:hi], states)
-	return nil
+	copy(all[lo:hi], states)
+	return all, nil
 }
 
 func unknownState(at time.Time) wind.State {
@@ -424,26 +308,48 @@ func rose(f []float64, most float64) func(from float64) float64 {
 	}
 }
 
-// fill works out every channel at every cell and instant.
+// fill works out every node of the grid, and of the grids of the party's
+// paddlers as if each were alone.
 func (w *Water) fill() {
-	g := w.grid
-	for j := range g.steps {
-		h := w.hour(w.instant(float64(j) * g.step))
-		for i := range g.cells {
-			m := w.moment(i, h, w.stations[w.stationE[i]].states[j])
-			v := g.at(i, j)
-			v[chSpeed], v[chSlow], v[chFast] = m.Speed, m.Slow, m.Fast
-			v[chStreamE], v[chStreamN], v[chSlip] = m.Stream.East, m.Stream.North, m.Slip
-			v[chWind], v[chGust] = m.Wind.Speed, m.Wind.Gust
-			v[chAlong], v[chAcross] = route.Velocity(m.Wind.Velocity()).Resolve(m.Course)
-			v[chOffshore] = m.Offshore
-			v[chSea], v[chSwell], v[chTotal], v[chSteep] = m.Sea.Hs, m.SwellHs, m.TotalHs, m.Steepness
-			v[chHeight] = m.TideHeight
-			v[chCatch] = math.NaN()
-			if m.Speed == m.Speed {
-				v[chCatch] = m.Ride.WaveShare
-			}
-			v[chExit] = w.exits.at(i, float64(j)*g.step)
+	for j := range w.grid.steps {
+		for r := range w.reaches {
+			w.node(r, j)
 		}
 	}
+	if len(w.people) < 2 {
+		return
+	}
+	for p := range w.people {
+		g := newGrid(w.cells, w.reaches, w.grid.step, w.grid.steps)
+		copy(g.nodes, w.grid.nodes)
+		g.asked, g.exits = w.grid.asked, w.grid.exits
+		one := *w
+		one.crew, one.grid = &crew{people: w.people[p : p+1]}, g
+		for j := range g.steps {
+			for r := range w.reaches {
+				one.node(r, j)
+			}
+		}
+		w.alone = append(w.alone, g)
+	}
+}
+
+// node works out one node of the grid.
+func (w *Water) node(r, j int) {
+	at := &w.reaches[r]
+	h := hour{at: w.instant(float64(j) * w.grid.step), height: w.sea.height[j], swells: w.swells[j].systems, swell: w.swells[j].known}
+	stream := route.Velocity{East: math.NaN(), North: math.NaN()}
+	if at.stream >= 0 {
+		stream = w.sea.stream[at.stream][j]
+	}
+	m := w.moment(at.middle, h, w.states[at.station][j], stream)
+	v := w.grid.at(r, j)
+	v[chSpeed], v[chSlow], v[chFast] = m.Speed, m.Slow, m.Fast
+	v[chStreamE], v[chStreamN], v[chSlip] = m.Stream.East, m.Stream.North, m.Slip
+	v[chWind], v[chGust] = m.Wind.Speed, m.Wind.Gust
+	air := m.Wind.Velocity()
+	v[chWindE], v[chWindN] = air.East, air.North
+	v[chSea], v[chSwell], v[chTotal], v[chSteep] = m.Sea.Hs, m.SwellHs, m.TotalHs, m.Steepness
+	v[chHeight] = m.TideHeight
+	v[chCatch] = m.rideable
 }

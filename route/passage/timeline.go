@@ -40,7 +40,7 @@ func (w *Water) Timeline(depart time.Time) ([]Leg, error) {
 	type passing struct{ along, enter, leave float64 }
 	var cells []passing
 	var k walk
-	w.grid.run(&k, start, laneExpected, func(i int, enter, leave, _ float64, _, _ []float64, _ float64) {
+	w.grid.run(&k, start, laneExpected, func(i int, enter, leave float64) {
 		c := w.grid.cells[i]
 		if c.leg == len(out) {
 			out = append(out, Leg{Number: c.leg + 1, From: legs[c.leg].From, To: legs[c.leg].To, Enter: w.instant(enter)})
@@ -110,7 +110,7 @@ func (w *Water) Moment(along float64, at time.Time) (Moment, error) {
 	for i > 0 && w.grid.cells[i].along > along {
 		i--
 	}
-	m := w.moment(i, w.hour(at), w.stateBetween(i, t))
+	m := w.moment(i, w.hour(at), w.stateBetween(i, t), w.streamAt(i, at))
 	m.Along, m.At = along, w.place(along)
 	return m, nil
 }
@@ -118,7 +118,7 @@ func (w *Water) Moment(along float64, at time.Time) (Moment, error) {
 // stateBetween interpolates the sea at a cell between the prepared instants:
 // heights and periods as numbers, directions the short way round.
 func (w *Water) stateBetween(i int, t float64) wind.State {
-	states := w.stations[w.stationE[i]].states
+	states := w.states[w.reaches[w.of[i]].station]
 	x := t / w.grid.step
 	j := int(x)
 	if !(x >= 0) || j >= len(states) {

@@ -70,59 +70,71 @@ type walk struct {
 }
 
 // times is what a walk reports at each cell when asked for a timeline.
-type times func(cell int, enter, leave, made float64, a, b []float64, f float64)
+type times func(cell int, enter, leave float64)
 
 // run steps a board along the grid from the start, in one lane. Each cell is
 // crossed at the speed made good in the middle of its crossing, found with one
-// look ahead (the midpoint rule). visit may be nil.
+// look ahead (the midpoint rule). Only the expected lane takes note of what the
+// rules ask about. visit may be nil.
 func (g *grid) run(w *walk, start float64, by lane, visit times) {
-	*w = walk{start: start, arrival: math.NaN()}
+	notes := by == laneExpected
+	if notes {
+		*w = walk{start: start, arrival: math.NaN()}
+	} else { // what a lane without notes leaves of the last walk is never read
+		w.end, w.start, w.arrival, w.cell, w.catch = arrived, start, math.NaN(), 0, math.NaN()
+	}
 	t := start
 	var caught float64
-	for i := range g.cells {
-		c := &g.cells[i]
-		a, b, f, ok := g.between(i, t)
-		if !ok {
-			w.fail(noData, i, t)
-			return
+	for r := range g.reaches {
+		reach := &g.reaches[r]
+		for i := reach.first; i < reach.after; i++ {
+			c := &g.cells[i]
+			a, b, f := g.between(r, t)
+			if a == nil {
+				w.fail(noData, i, t)
+				return
+			}
+			made := c.over(a, b, f, by)
+			if !(made > slowest) {
+				w.fail(stopped(a, b, by), i, t)
+				return
+			}
+			mid := t + 0.5*c.length/made
+			if a, b, f = g.between(r, mid); a == nil {
+				w.fail(noData, i, t)
+				return
+			}
+			made = c.over(a, b, f, by)
+			if !(made > slowest) {
+				w.fail(stopped(a, b, by), i, t)
+				return
+			}
+			dt := c.length / made
+			if notes {
+				w.observe(g, c, i, mid, dt, a, b, f)
+				caught += dt * chCatch.between(a, b, f)
+			}
+			if visit != nil {
+				visit(i, t, t+dt)
+			}
+			t += dt
 		}
-		made := c.over(a, b, f, by)
-		if !(made > slowest) {
-			w.fail(stopped(a, b, by), i, t)
-			return
-		}
-		mid := t + 0.5*c.length/made
-		if a, b, f, ok = g.between(i, mid); !ok {
-			w.fail(noData, i, t)
-			return
-		}
-		made = c.over(a, b, f, by)
-		if !(made > slowest) {
-			w.fail(stopped(a, b, by), i, t)
-			return
-		}
-		dt := c.length / made
-		w.observe(c, i, mid, dt, a, b, f)
-		caught += dt * (a[chCatch] + f*(b[chCatch]-a[chCatch]))
-		if visit != nil {
-			visit(i, t, t+dt, made, a, b, f)
-		}
-		t += dt
 	}
 	if len(g.cells) == 0 || !(t <= start+longestPassage) {
 		w.fail(noData, 0, start)
 		return
 	}
 	w.arrival, w.stop = t, t
-	w.catch = caught / (t - start)
+	if notes {
+		w.catch = caught / (t - start)
+	}
 }
 
 // over returns the speed made good over a cell from its channels.
-func (c *cell) over(a, b []float64, f float64, by lane) float64 {
-	slip := a[chSlip] + f*(b[chSlip]-a[chSlip])
-	return c.made(a[by]+f*(b[by]-a[by]),
-		a[chStreamE]+f*(b[chStreamE]-a[chStreamE])+slip*c.north,
-		a[chStreamN]+f*(b[chStreamN]-a[chStreamN])-slip*c.east)
+func (c *cell) over(a, b *node, f float64, by lane) float64 {
+	slip := chSlip.between(a, b, f)
+	return c.made(channel(by).between(a, b, f),
+		chStreamE.between(a, b, f)+slip*c.north, chStreamN.between(a, b, f)-slip*c.east)
 }
 
 const (
@@ -131,7 +143,7 @@ const (
 )
 
 // stopped tells unknown speed from no progress.
-func stopped(a, b []float64, by lane) ending {
+func stopped(a, b *node, by lane) ending {
 	if v := a[by] + b[by] + a[chSlip] + b[chSlip] + a[chStreamE] + b[chStreamE] + a[chStreamN] + b[chStreamN]; v != v {
 		return noData
 	}
@@ -142,32 +154,44 @@ func (w *walk) fail(why ending, cell int, t float64) {
 	w.end, w.cell, w.stop = why, cell, t
 }
 
-// observe takes note of everything a rule asks about in one cell.
-func (w *walk) observe(c *cell, i int, t, dt float64, a, b []float64, f float64) {
-	at := func(ch channel) float64 { return a[ch] + f*(b[ch]-a[ch]) }
-	wind := at(chWind)
-	w.ex[LeastWind].least(wind, i, t)
-	w.ex[GreatestWind].most(wind, i, t)
-	w.ex[GreatestGust].most(at(chGust), i, t)
-	along, across := at(chAlong), at(chAcross)
-	// The angle off the stern is kept as its cosine, negated so that the
-	// greatest angle is the greatest value; a calm has no angle and gives NaN.
-	w.ex[GreatestOffStern].most(-along/math.Sqrt(along*along+across*across), i, t)
-	w.ex[GreatestOffshore].most(at(chOffshore), i, t)
-	sea, total := at(chSea), at(chTotal)
-	w.ex[LeastSea].least(sea, i, t)
-	w.ex[GreatestSea].most(total, i, t)
-	w.ex[GreatestSwell].most(at(chSwell), i, t)
-	w.ex[GreatestSteepness].most(at(chSteep), i, t)
-	se, sn := at(chStreamE), at(chStreamN)
-	w.ex[GreatestStream].most(math.Sqrt(se*se+sn*sn), i, t)
-	// The stream's component towards where the wind comes from.
-	ux, uy := along*c.east+across*c.north, along*c.north-across*c.east
-	w.ex[GreatestAgainst].most(-(se*ux+sn*uy)/math.Sqrt(ux*ux+uy*uy), i, t)
-	depth := c.charted + at(chHeight)
-	w.ex[LeastDepth].least(depth, i, t)
-	w.ex[GreatestBreaking].most(total/depthOr(depth), i, t)
-	w.ex[GreatestTimeToExit].most(lerp(a[chExit], b[chExit], f), i, t)
+// Groups of rules that are taken note of together, as bits.
+const (
+	askWind  = 1<<LeastWind | 1<<GreatestWind | 1<<LeastWindChill
+	askAngle = 1<<GreatestOffStern | 1<<GreatestOffshore | 1<<GreatestAgainst
+	askSea   = 1<<LeastSea | 1<<GreatestSea | 1<<GreatestSwell | 1<<GreatestSteepness
+	askDepth = 1<<LeastDepth | 1<<GreatestBreaking
+)
+
+// observe takes note of what the rules that are asked for ask about in one
+// cell.
+func (w *walk) observe(g *grid, c *cell, i int, t, dt float64, a, b *node, f float64) {
+	asked := g.asked
+	if asked&askWind != 0 {
+		wind := chWind.between(a, b, f)
+		w.ex[LeastWind].least(wind, i, t)
+		w.ex[GreatestWind].most(wind, i, t)
+	}
+	if asked&(1<<GreatestGust) != 0 {
+		w.ex[GreatestGust].most(chGust.between(a, b, f), i, t)
+	}
+	if asked&(askAngle|1<<GreatestStream) != 0 {
+		w.directions(asked, c, i, t, a, b, f)
+	}
+	total := chTotal.between(a, b, f)
+	if asked&askSea != 0 {
+		w.ex[LeastSea].least(chSea.between(a, b, f), i, t)
+		w.ex[GreatestSea].most(total, i, t)
+		w.ex[GreatestSwell].most(chSwell.between(a, b, f), i, t)
+		w.ex[GreatestSteepness].most(chSteep.between(a, b, f), i, t)
+	}
+	if asked&askDepth != 0 {
+		depth := c.charted + chHeight.between(a, b, f)
+		w.ex[LeastDepth].least(depth, i, t)
+		w.ex[GreatestBreaking].most(total/depthOr(depth), i, t)
+	}
+	if asked&(1<<GreatestTimeToExit) != 0 {
+		w.ex[GreatestTimeToExit].most(g.exits.at(i, t), i, t)
+	}
 	if c.silent {
 		w.silent += dt
 	}
@@ -177,6 +201,24 @@ func (w *walk) observe(c *cell, i int, t, dt float64, a, b []float64, f float64)
 	if c.traffic {
 		w.traffic.most(1, i, t)
 	}
+}
+
+// directions takes note of what wind and stream do to each other and to the
+// course.
+func (w *walk) directions(asked uint32, c *cell, i int, t float64, a, b *node, f float64) {
+	se, sn := chStreamE.between(a, b, f), chStreamN.between(a, b, f)
+	w.ex[GreatestStream].most(math.Sqrt(se*se+sn*sn), i, t)
+	if asked&askAngle == 0 {
+		return
+	}
+	we, wn := chWindE.between(a, b, f), chWindN.between(a, b, f)
+	speed := math.Sqrt(we*we + wn*wn)
+	// The angle off the stern is kept as its cosine, negated so that the
+	// greatest angle is the greatest value; a calm has no angle and gives NaN.
+	w.ex[GreatestOffStern].most(-(we*c.east+wn*c.north)/speed, i, t)
+	w.ex[GreatestOffshore].most(we*c.awayE+wn*c.awayN, i, t)
+	// The stream's component towards where the wind comes from.
+	w.ex[GreatestAgainst].most(-(se*we+sn*wn)/speed, i, t)
 }
 
 // depthOr keeps a dry place from dividing by nothing: no water under a wave
