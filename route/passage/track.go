@@ -39,7 +39,7 @@ func (w *Water) Track(depart time.Time, every float64) (route.Track, error) {
 	}
 	cells := w.grid.cells
 	var k walk
-	w.grid.run(&k, start, laneExpected, func(i int, enter, leave, _ float64, _, _ []float64, _ float64) {
+	w.grid.run(&k, start, laneExpected, func(i int, enter, leave float64) {
 		c := cells[i]
 		if i == 0 {
 			put(0, enter)
