@@ -17,19 +17,19 @@ import (
 // Subjects returns every declaration, in the order of the packages.
 func Subjects() []reference.Subject {
 	return slices.Concat(waveSubjects, spectrumSubjects, rideSubjects, windSubjects, growthSubjects,
-		tideSubjects, harmonicSubjects, routeSubjects, driftSubjects, coastSubjects, passageSubjects, passageAshoreSubjects)
+		tideSubjects, harmonicSubjects, routeSubjects, driftSubjects, coastSubjects, passageSubjects, passageAshoreSubjects, passageSearchSubjects)
 }
 
 // Checks returns every check, in the order of the packages.
 func Checks() []reference.Check {
 	return slices.Concat(waveChecks, spectrumChecks, rideChecks, windChecks, growthChecks,
-		tideChecks, harmonicChecks, routeChecks, driftChecks, coastChecks, passageChecks, passageAshoreChecks)
+		tideChecks, harmonicChecks, routeChecks, driftChecks, coastChecks, passageChecks, passageAshoreChecks, passageSearchChecks)
 }
 
 // Sources returns the bibliography.
 func Sources() []reference.Source {
 	return slices.Concat(waveSources, spectrumSources, rideSources, windSources, growthSources,
-		tideSources, harmonicSources, routeSources, driftSources, coastSources, passageSources, passageAshoreSources)
+		tideSources, harmonicSources, routeSources, driftSources, coastSources, passageSources, passageAshoreSources, passageSearchSources)
 }
 
 // Index returns the subjects by name. It panics on a name declared twice.
