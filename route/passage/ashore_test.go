@@ -219,7 +219,7 @@ func TestFormReadsBack(t *testing.T) {
 			t.Errorf("%+v: %v", f, err)
 		}
 	}
-	if _, err := (&Water{run: eastward(t)}).Shuttle(morning, math.NaN()); !errors.Is(err, ErrInput) {
+	if _, err := (&Water{survey: &survey{run: eastward(t)}}).Shuttle(morning, math.NaN()); !errors.Is(err, ErrInput) {
 		t.Errorf("shuttle: %v", err)
 	}
 }
