@@ -19,9 +19,12 @@ import (
 //
 //	role       geometry                     properties
 //	run        LineString, exactly one      name; depth_m: charted depth, a number for all legs, or a list with one
-//	                                        (or null) a leg; fetch_depth_m: mean depth of the water the waves come over
+//	                                        (or null) a leg; fetch_depth_m: mean depth of the water the waves come over;
+//	                                        exposure: [low, mid, high] (or null) a leg, factors on the wind
 //	exit       Point                        name; note; charted_depth_m, negative where it dries; landing conditions, below
-//	coast      LineString or Polygon        none
+//	coast      LineString or Polygon        reflects, for a shore that throws waves back: the part of their height from 0
+//	                                        to 1, or a word of SteepKinds; steep: true is the same as "cliff"
+//	steep      LineString                   reflects, kind: a shore that throws waves back, apart from the coast
 //	avoid      Polygon                      name, note
 //	traffic    Polygon                      name, note
 //	no-signal  Polygon                      name, note
@@ -54,7 +57,7 @@ func ReadRun(r io.Reader) (Run, error) {
 		}
 		switch role {
 		case "":
-			return fileError(where, "properties: no role; expected run, exit, coast, avoid, traffic or no-signal")
+			return fileError(where, "properties: no role; expected run, exit, coast, steep, avoid, traffic or no-signal")
 		case "run":
 			if found {
 				return fileError(where, "a second run; expected one")
@@ -67,13 +70,17 @@ func ReadRun(r io.Reader) (Run, error) {
 			run.Exits = append(run.Exits, e)
 		case "coast":
 			shore = true
-			lines, land, err = f.coast(lines, land)
+			if lines, land, err = f.coast(lines, land); err == nil {
+				run.Steep, err = f.steep(run.Steep, false)
+			}
+		case "steep":
+			run.Steep, err = f.steep(run.Steep, true)
 		case string(Avoid), string(Traffic), string(NoSignal):
 			var a Area
 			a, err = f.area(AreaKind(role))
 			run.Areas = append(run.Areas, a)
 		default:
-			return fileError(where, "properties: role %q; expected run, exit, coast, avoid, traffic or no-signal", role)
+			return fileError(where, "properties: role %q; expected run, exit, coast, steep, avoid, traffic or no-signal", role)
 		}
 		if err != nil {
 			return fileError(where, "%s: %w", role, err)
@@ -599,6 +606,9 @@ func (f *feature) run(r *Run) error {
 		return fmt.Errorf("geometry: %d positions, expected at least 2", len(r.Points))
 	}
 	if r.FetchDepth, err = f.known("fetch_depth_m"); err != nil {
+		return err
+	}
+	if r.Exposure, err = f.exposure(len(r.Points) - 1); err != nil {
 		return err
 	}
 	switch d := f.props["depth_m"].(type) {

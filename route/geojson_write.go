@@ -16,7 +16,7 @@ import (
 // numbers in their shortest exact form, conditions in SI units, rings by the
 // right-hand rule. What crosses the antimeridian is cut there, as the format
 // wants it: the run comes back without the cuts, land and areas as the same
-// ground in two polygons.
+// ground in two polygons, a steep shore as two.
 //
 // The error is that of [Run.Check], before anything is written, or of the
 // writer.
@@ -50,6 +50,7 @@ func WriteRun(w io.Writer, r Run) error {
 			g.str("]")
 		}
 		g.known("fetch_depth_m", r.FetchDepth)
+		g.exposure(r.Exposure)
 	})
 	for _, e := range r.Exits {
 		g.feature(func() {
@@ -82,6 +83,17 @@ func WriteRun(w io.Writer, r Run) error {
 	}
 	for _, p := range r.Coast.Polygons() {
 		g.feature(func() { g.polygons([]Polygon{p}) }, role)
+	}
+	for _, s := range r.Steep {
+		g.feature(func() { g.line(s.Line) }, func() {
+			g.text("role", "steep")
+			if x, ok := s.Reflects.Get(); ok {
+				g.known("reflects", Known(x))
+				g.some("kind", s.Kind)
+			} else {
+				g.text("reflects", s.Kind)
+			}
+		})
 	}
 	for _, a := range r.Areas {
 		g.feature(func() { g.polygons(a.Polygons) }, func() {
@@ -426,4 +438,25 @@ func clip(ring []Point, lon, sign float64) []Point {
 		return nil
 	}
 	return out
+}
+
+// exposure writes the wind factors of the legs.
+func (g *geoWriter) exposure(fs []WindFactor) {
+	if len(fs) == 0 {
+		return
+	}
+	g.key("exposure")
+	for i, f := range fs {
+		g.str([]string{"[", ","}[min(i, 1)])
+		if !f.Given() {
+			g.str("null")
+			continue
+		}
+		for k, x := range []float64{f.Low, f.Mid, f.High} {
+			g.str([]string{"[", ","}[min(k, 1)])
+			g.num(x)
+		}
+		g.str("]")
+	}
+	g.str("]")
 }

@@ -26,7 +26,7 @@ const (
 // desc. Landing conditions are attributes of an element landing under
 // extensions of the waypoint, by the names that [ReadRun] has; the depth of
 // the leg that starts at a route point is the attribute depth_m of an element
-// leg there.
+// leg there, the factors on its wind are exposure_low, _mid and _high.
 //
 // Waypoints of another type and tracks are passed over. The run has no coast:
 // the format cannot hold one. Every error wraps [ErrFile] and says in which
@@ -381,7 +381,8 @@ func (p *gpxPoint) known(where, name string) (Value, error) {
 // route reads the points of a route into a run.
 func (g *gpxFile) route(where string, run *Run) error {
 	var depths []Value
-	known := false
+	var factors []WindFactor
+	known, said := false, false
 	err := g.children(where, func(start xml.StartElement) error {
 		switch start.Name.Local {
 		case "name":
@@ -406,8 +407,13 @@ func (g *gpxFile) route(where string, run *Run) error {
 					return err
 				}
 			}
+			factor, err := p.factor(at)
+			if err != nil {
+				return err
+			}
+			said = said || factor.Given()
 			run.Points = append(run.Points, p.p)
-			depths = append(depths, d)
+			depths, factors = append(depths, d), append(factors, factor)
 			return nil
 		}
 		return g.skip(where)
@@ -415,7 +421,34 @@ func (g *gpxFile) route(where string, run *Run) error {
 	if known && len(depths) > 1 {
 		run.Depths = depths[:len(depths)-1]
 	}
+	if said && len(factors) > 1 {
+		run.Exposure = factors[:len(factors)-1]
+	}
 	return err
+}
+
+// factor returns the wind factor of the leg that starts at a route point.
+func (p *gpxPoint) factor(where string) (WindFactor, error) {
+	var x [3]float64
+	n := 0
+	for i, name := range [...]string{"exposure_low", "exposure_mid", "exposure_high"} {
+		if _, ok := p.own[name]; !ok {
+			continue
+		}
+		v, err := p.known(where, name)
+		if err != nil {
+			return WindFactor{}, err
+		}
+		x[i], n = v.Number(), n+1
+	}
+	f := WindFactor{x[0], x[1], x[2]}
+	if n == 0 {
+		return f, nil
+	}
+	if err := f.Check(); err != nil || !f.Given() {
+		return f, fileError(where, "exposure_low, _mid, _high %v: expected 0 < low <= mid <= high <= %v", x, mostWindFactor)
+	}
+	return f, nil
 }
 
 // fixes reads the points of a track segment or a route with their times. A
@@ -491,6 +524,11 @@ func WriteRunGPX(w io.Writer, r Run) error {
 		x.point("rtept", p, "", "", "", "", func() {
 			if i < len(r.Points)-1 {
 				x.known("depth_m", r.Depth(i))
+				if f := r.Factor(i); f.Given() {
+					x.known("exposure_low", Known(f.Low))
+					x.known("exposure_mid", Known(f.Mid))
+					x.known("exposure_high", Known(f.High))
+				}
 			}
 			if i == 0 {
 				x.known("fetch_depth_m", r.FetchDepth)

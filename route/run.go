@@ -21,6 +21,8 @@ type Run struct {
 	Exits      []Exit
 	Coast      *Coast // nil where the run came with none: unknown, not open water
 	Areas      []Area
+	Steep      []SteepShore // the parts of the coast that throw waves back, as far as anybody said
+	Exposure   []WindFactor // of each leg, one fewer than Points; nil where nothing was said
 }
 
 // AreaKind says what an area of water is.
@@ -80,7 +82,7 @@ func (r Run) Depth(leg int) Value {
 // that wraps [ErrInput] or [ErrPosition] and names what is wrong: a position
 // off the globe, fewer than two points, a point repeated, depths that are not
 // one a leg, an exit without a name or named twice, an area without a shape or
-// of no known kind.
+// of no known kind, a steep shore or a wind factor that cannot be.
 func (r Run) Check() error {
 	if len(r.Points) < 2 {
 		return fmt.Errorf("%w: run: %d points, of at least 2", ErrInput, len(r.Points))
@@ -103,6 +105,9 @@ func (r Run) Check() error {
 	}
 	if x, ok := r.FetchDepth.Get(); ok && !(x > 0 && x <= 12000) {
 		return fmt.Errorf("%w: run: mean depth along the fetch: %v m is outside 0 to 12000", ErrInput, x)
+	}
+	if err := r.checkWaters(); err != nil {
+		return err
 	}
 	seen := map[string]bool{}
 	for _, e := range r.Exits {
@@ -299,6 +304,11 @@ func (r *Run) checkFile() error {
 	}
 	for i, p := range r.Coast.Polygons() {
 		if err := ask(fmt.Sprintf("coast polygon %d", i), p[0][0]); err != nil {
+			return err
+		}
+	}
+	for i, s := range r.Steep {
+		if err := ask(fmt.Sprintf("steep shore %d", i), s.Line[0]); err != nil {
 			return err
 		}
 	}

@@ -301,6 +301,10 @@ func drawRun(t *rapid.T) Run {
 	if rapid.Bool().Draw(t, "fetch depth") {
 		run.FetchDepth = Known(1 + r.Float64()*30)
 	}
+	if rapid.Bool().Draw(t, "exposure") {
+		run.Exposure = make([]WindFactor, n-1)
+		run.Exposure[r.IntN(n-1)] = WindFactor{0.2 + r.Float64()/2, 0.7 + r.Float64(), 1.7 + r.Float64()}
+	}
 	limit := func(most float64) Limit {
 		switch r.IntN(3) {
 		case 0:
@@ -315,6 +319,20 @@ func drawRun(t *rapid.T) Run {
 			Name: fmt.Sprintf("%d%s", i, strings.TrimSpace(text("exit"))), Point: at(), Note: strings.TrimSpace(text("note")), Charted: Known(r.Float64()*8 - 3),
 			LeastDepth: limit(3), GreatestBreaker: limit(2), Seaward: limit(360), GreatestStream: limit(2), Hours: Hours(r.IntN(3)),
 		})
+	}
+	for i := range rapid.IntRange(0, 3).Draw(t, "steep") {
+		s := SteepShore{Kind: SteepKinds()[i]}
+		if r.IntN(2) == 0 {
+			s.Kind, s.Reflects = text("kind"), Known(r.Float64())
+		}
+		for range 2 + r.IntN(3) { // on one side of the antimeridian, where lines are cut
+			p := at()
+			p.Lon = math.Copysign(math.Max(math.Abs(p.Lon), 1e-3), lon+1e-3)
+			s.Line = append(s.Line, p)
+		}
+		if _, cut := splitLine(s.Line); !cut {
+			run.Steep = append(run.Steep, s)
+		}
 	}
 	return run
 }
@@ -336,6 +354,7 @@ func TestRunRoundTrip(t *testing.T) {
 		if d := cmp.Diff(run, got, runOptions); d != "" {
 			t.Fatalf("GeoJSON (-written +read):\n%s\n%s", d, b.String())
 		}
+		run.Steep = nil // the format has no shore
 		b.Reset()
 		if err := WriteRunGPX(&b, run); err != nil {
 			t.Fatal(err)
@@ -543,16 +562,22 @@ func TestWritersRefuse(t *testing.T) {
 	var b bytes.Buffer
 	good := Run{Points: []Point{{50, 7}, {50, 8}}}
 	for name, change := range map[string]func(*Run){
-		"none":     func(r *Run) { r.Points = nil },
-		"one":      func(r *Run) { r.Points = r.Points[:1] },
-		"NaN":      func(r *Run) { r.Points = []Point{{math.NaN(), 7}, {50, 8}} },
-		"repeated": func(r *Run) { r.Points = []Point{{50, 7}, {50, 367}} },
-		"depths":   func(r *Run) { r.Depths = make([]Value, 2) },
-		"depth":    func(r *Run) { r.Depths = []Value{Known(-21)} },
-		"exit":     func(r *Run) { r.Exits = []Exit{{}} },
-		"kind":     func(r *Run) { r.Areas = []Area{{Kind: "bird"}} },
-		"shape":    func(r *Run) { r.Areas = []Area{{Kind: Avoid}} },
-		"hours":    func(r *Run) { r.Exits = []Exit{{Name: "a", Hours: 9}} },
+		"none":      func(r *Run) { r.Points = nil },
+		"one":       func(r *Run) { r.Points = r.Points[:1] },
+		"NaN":       func(r *Run) { r.Points = []Point{{math.NaN(), 7}, {50, 8}} },
+		"repeated":  func(r *Run) { r.Points = []Point{{50, 7}, {50, 367}} },
+		"depths":    func(r *Run) { r.Depths = make([]Value, 2) },
+		"depth":     func(r *Run) { r.Depths = []Value{Known(-21)} },
+		"factors":   func(r *Run) { r.Exposure = make([]WindFactor, 2) },
+		"factor":    func(r *Run) { r.Exposure = []WindFactor{{0.6, 0.5, 1}} },
+		"factorNaN": func(r *Run) { r.Exposure = []WindFactor{{0.6, math.NaN(), 1}} },
+		"steep":     func(r *Run) { r.Steep = []SteepShore{{Kind: "cliff", Line: r.Points[:1]}} },
+		"steepKind": func(r *Run) { r.Steep = []SteepShore{{Kind: "quay", Line: r.Points}} },
+		"part":      func(r *Run) { r.Steep = []SteepShore{{Reflects: Known(1.1), Line: r.Points}} },
+		"exit":      func(r *Run) { r.Exits = []Exit{{}} },
+		"kind":      func(r *Run) { r.Areas = []Area{{Kind: "bird"}} },
+		"shape":     func(r *Run) { r.Areas = []Area{{Kind: Avoid}} },
+		"hours":     func(r *Run) { r.Exits = []Exit{{Name: "a", Hours: 9}} },
 	} {
 		r := good
 		change(&r)
@@ -685,4 +710,44 @@ func FuzzReadTracks(f *testing.F) {
 			}
 		}
 	})
+}
+
+// TestReadSteepAndExposure: a coast feature may be a steep shore as well, a
+// polygon all round; the wind factors are one a leg.
+func TestReadSteepAndExposure(t *testing.T) {
+	line := `{"type":"LineString","coordinates":[[7,50.1],[7.1,50.1]]}`
+	run, err := ReadRun(strings.NewReader(coll(
+		feat(`"role":"run","exposure":[[0.5,0.7,1],null]`, `{"type":"LineString","coordinates":[[7,50],[7.05,50],[7.1,50]]}`),
+		feat(`"role":"coast"`, line),
+		feat(`"role":"coast","steep":true`, line),
+		feat(`"role":"coast","reflects":"wall"`, line),
+		feat(`"role":"coast","reflects":0.4,"kind":"slabs"`, `{"type":"Polygon","coordinates":[[[7,50.2],[7.1,50.2],[7.1,50.3],[7,50.2]]]}`),
+		feat(`"role":"coast","steep":false`, line),
+	)))
+	if err != nil {
+		t.Fatal(err)
+	}
+	if len(run.Coast.Lines()) != 4 || len(run.Coast.Polygons()) != 1 {
+		t.Errorf("%d lines and %d polygons", len(run.Coast.Lines()), len(run.Coast.Polygons()))
+	}
+	if len(run.Steep) != 3 || run.Steep[0].Kind != "cliff" || run.Steep[1].Kind != "wall" || run.Steep[2].Reflects != Known(0.4) ||
+		run.Steep[2].Kind != "slabs" || len(run.Steep[2].Line) != 4 {
+		t.Errorf("%+v", run.Steep)
+	}
+	if f := run.Factor(0); f != (WindFactor{0.5, 0.7, 1}) || run.Factor(1).Given() || run.Factor(9).Given() || run.Factor(-1).Given() {
+		t.Errorf("%+v", run.Exposure)
+	}
+	for _, bad := range []string{
+		feat(`"role":"coast","reflects":"quay"`, line), feat(`"role":"coast","reflects":2`, line), feat(`"role":"coast","reflects":[1]`, line),
+		feat(`"role":"coast","steep":"yes"`, line), feat(`"role":"steep"`, line), feat(`"role":"run","exposure":1`, line),
+		feat(`"role":"run","exposure":[[1,1]]`, line), feat(`"role":"run","exposure":[[0,0,0]]`, line), feat(`"role":"run","exposure":[[1,0.9,1.1]]`, line),
+	} {
+		first := feat(`"role":"run"`, line)
+		if strings.Contains(bad, `"run"`) {
+			first = feat(`"role":"coast"`, line)
+		}
+		if _, err := ReadRun(strings.NewReader(coll(first, bad))); !errors.Is(err, ErrFile) {
+			t.Errorf("%s: %v", bad, err)
+		}
+	}
 }

@@ -17,19 +17,19 @@ import (
 // Subjects returns every declaration, in the order of the packages.
 func Subjects() []reference.Subject {
 	return slices.Concat(waveSubjects, spectrumSubjects, rideSubjects, windSubjects, growthSubjects,
-		tideSubjects, harmonicSubjects, routeSubjects, driftSubjects, coastSubjects, passageSubjects, passageAshoreSubjects, passageSearchSubjects)
+		tideSubjects, harmonicSubjects, routeSubjects, driftSubjects, coastSubjects, passageSubjects, passageAshoreSubjects, passageSearchSubjects, passageMomentSubjects)
 }
 
 // Checks returns every check, in the order of the packages.
 func Checks() []reference.Check {
 	return slices.Concat(waveChecks, spectrumChecks, rideChecks, windChecks, growthChecks,
-		tideChecks, harmonicChecks, routeChecks, driftChecks, coastChecks, passageChecks, passageAshoreChecks, passageSearchChecks)
+		tideChecks, harmonicChecks, routeChecks, driftChecks, coastChecks, passageChecks, passageAshoreChecks, passageSearchChecks, passageMomentChecks)
 }
 
 // Sources returns the bibliography.
 func Sources() []reference.Source {
 	return slices.Concat(waveSources, spectrumSources, rideSources, windSources, growthSources,
-		tideSources, harmonicSources, routeSources, driftSources, coastSources, passageSources, passageAshoreSources, passageSearchSources)
+		tideSources, harmonicSources, routeSources, driftSources, coastSources, passageSources, passageAshoreSources, passageSearchSources, passageMomentSources)
 }
 
 // Index returns the subjects by name. It panics on a name declared twice.
