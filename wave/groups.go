@@ -58,81 +58,96 @@ func Sets(height1, period1, height2, period2, depth float64) Beat {
 	return Water{}.Sets(height1, period1, height2, period2, depth)
 }
 
-// RunLengths returns the mean number of waves in a run of waves higher than the height, and from the beginning of one run to the
-// beginning of the next, in a sea of the significant height, both heights in metres. The heights are Rayleigh, and follow each
-// other as a chain in which neighbours are alike by the parameter kappa (0: independent; some 0.4 in a wind sea, 0.6 to 0.8 in
-// swell): with kappa = 0 they are 1/(1 - p) and 1/p(1 - p), p the part of the waves that are higher. The waves above Hs come
-// 1.16 in a row if independent.
+// HeightCorrelation returns the coefficient of correlation between the heights of neighbouring waves, which a record
+// gives, from the parameter κ of the chain.
+//
+//	ρ = (E(κ) - (1-κ²)/2 K(κ) - π/4) / (1 - π/4)
+//
+// K and E are the complete elliptic integrals. It is near κ², and a little less.
 //
 // Special cases are:
 //
-//	RunLengths is NaN if a height is negative, infinite or NaN, the significant height is zero, or kappa is not at least 0 and below 1
-//	RunLengths(0, hs, kappa) = +Inf, +Inf: every wave is higher
+//	HeightCorrelation(0) = 0
+//	HeightCorrelation(1) = 1
+//	HeightCorrelation(kappa) = NaN for kappa outside 0 to 1
 //
-// Source: [Goda1970] for independent heights; [Kimura1980] for the chain.
-func RunLengths(height, hs, kappa float64) (run, total float64) {
-	h, s := significant(height), significant(hs)
-	if !(s > 0 && kappa >= 0 && kappa < 1) || math.IsNaN(h) {
-		return math.NaN(), math.NaN()
-	}
-	// In units of the mean square, (H/Hrms)² = t. The joint probability that two neighbours exceed t is, as a mixture,
-	//
-	//	(1 - κ²) Σ κ^2j Q(j + 1, t/(1 - κ²))²
-	//
-	// with Q the upper incomplete gamma function, regularised; and of both staying below, with P = 1 - Q.
-	t := 2 * (h / s) * (h / s)
-	p := math.Exp(-t)
-	if p == 0 {
-		return 1, math.Inf(1)
-	}
-	if t == 0 {
-		return math.Inf(1), math.Inf(1)
-	}
-	both := p * p
-	if kappa > 0 {
-		k2 := kappa * kappa
-		x := t / (1 - k2)
-		sum, weight := 0.0, 1-k2
-		term := math.Exp(-x) // x^j e^-x/j!
-		q := term            // Q(j + 1, x) = sum of the terms up to j
-		for j := 0; j < 20000; j++ {
-			sum += weight * q * q
-			weight *= k2
-			if weight < 1e-17*sum && float64(j) > x {
-				break
-			}
-			term *= x / float64(j+1)
-			q = math.Min(1, q+term)
-		}
-		both = sum
-	}
-	stay := both / p                      // after a high wave a high one
-	stayLow := (1 - 2*p + both) / (1 - p) // after a low wave a low one
-	run = 1 / (1 - stay)
-	return run, run + 1/(1-stayLow)
-}
-
-// HeightCorrelation returns the correlation coefficient of the heights of neighbouring waves that the parameter kappa of RunLengths
-// stands for:
-//
-//	(E(κ) - (1 - κ²)K(κ)/2 - π/4)/(1 - π/4)
-//
-// with the complete elliptic integrals of the modulus κ. It is near κ² and a little below.
-//
-// Special cases are:
-//
-//	HeightCorrelation(kappa) = NaN if kappa is not at least 0 and below 1
-//
-// Source: [Kimura1980]; [BattjesVanVledder1984].
+// Source: [Kimura1980]; [Goda2010Book] ch. 10.
 func HeightCorrelation(kappa float64) float64 {
-	if !(kappa >= 0 && kappa < 1) {
+	if !(kappa >= 0 && kappa <= 1) {
 		return math.NaN()
 	}
 	m := kappa * kappa
-	if m < 0.01 { // the three parts cancel: the series
-		return math.Pi / 16 / (1 - math.Pi/4) * m * (1 + m*(1.0/16+m*(1.0/64+m*(25.0/4096))))
+	switch {
+	case m == 1:
+		return 1
+	case m < 1e-3:
+		// E - (1-m)K/2 = π/4 (1 + m/4 + m²/64 + m³/256 + ...): the difference from π/4 loses no digits this way.
+		return math.Pi / 4 * m * (1.0/4 + m*(1.0/64+m*(1.0/256+m*25.0/16384))) / (1 - math.Pi/4)
 	}
-	return (mathext.CompleteE(m) - (1-m)*mathext.CompleteK(m)/2 - math.Pi/4) / (1 - math.Pi/4)
+	return (mathext.CompleteE(m) - (1-m)/2*mathext.CompleteK(m) - math.Pi/4) / (1 - math.Pi/4)
+}
+
+// Grouping is how high waves follow each other.
+type Grouping struct {
+	High  float64 // mean number of waves in a run above the level
+	Total float64 // mean number of waves from the start of one such run to the start of the next: the length of a set
+	Next  float64 // chance that the wave after a high one is high too
+}
+
+// RunLengths returns the mean lengths of the runs of waves above a level, given as a part of Hm0 (1 for the waves above
+// the significant height, 0.589 for those above the median), with the parameter κ of the chain
+// (spectrum.ChainCorrelation gives it; KappaOfCorrelation from a record). With κ = 0 the waves are independent: 1.16 waves in a run above Hm0 and 8.5 from one to the next.
+//
+//	J₁ = 1/(1 - p₂₂),  J₂ = 1/(1 - p₁₁) + 1/(1 - p₂₂)
+//
+// p₂₂ is the chance of a high wave after a high one and p₁₁ of a low after a low one, from the joint density of
+// neighbouring Rayleigh heights.
+//
+// Special cases are:
+//
+//	RunLengths = +Inf, +Inf, 1 for a level of 0 or a kappa of 1
+//	RunLengths = 1, +Inf, 0 for a level above 18, which no wave reaches
+//	RunLengths has NaN in every field if the level is negative, infinite or NaN, kappa outside 0 to 1, or between 0.9999 and
+//	1 where the series takes more than a million terms
+//
+// Source: [Kimura1980]; [Goda2010Book] ch. 10.
+func RunLengths(level, kappa float64) Grouping {
+	if !(level >= 0 && finite(level)) || !(kappa >= 0 && kappa <= 1) {
+		return Grouping{math.NaN(), math.NaN(), math.NaN()}
+	}
+	if level == 0 || kappa == 1 {
+		return Grouping{math.Inf(1), math.Inf(1), 1}
+	}
+	// The squares of the heights over their mean square are exponential, and by the Hille-Hardy formula their joint density
+	// is exp(-u-v) Σ κ²ⁿ Ln(u) Ln(v), with Laguerre polynomials. The integral of exp(-u) Ln(u) above a is
+	// exp(-a) (Ln(a) - Ln-1(a)), so that the chance of both being above a is a single series.
+	a := 2 * level * level
+	if a > 700 { // no wave is so high
+		return Grouping{1, math.Inf(1), 0}
+	}
+	m := kappa * kappa
+	converged := false
+	sum, power := 1.0, 1.0
+	prev, cur := 1.0, 1-a // L0, L1
+	for n := 1; n < 1_000_000; n++ {
+		power *= m
+		d := cur - prev
+		sum += power * d * d
+		// |Ln(a)| ≤ exp(a/2): what is left of the series is below this.
+		if power/(1-m)*4*math.Exp(a) <= 1e-16*sum {
+			converged = true
+			break
+		}
+		prev, cur = cur, ((float64(2*n+1)-a)*cur-float64(n)*prev)/float64(n+1)
+	}
+	if !converged {
+		return Grouping{math.NaN(), math.NaN(), math.NaN()}
+	}
+	high := math.Exp(-a)
+	p22 := math.Min(high*sum, 1)
+	// Runs of high and of low waves are as many: up-steps and down-steps alternate.
+	up := high * (1 - p22) / -math.Expm1(-a)
+	return Grouping{High: 1 / (1 - p22), Total: 1/(1-p22) + 1/up, Next: p22}
 }
 
 // KappaOfCorrelation returns the parameter kappa of RunLengths for a correlation coefficient of the heights of neighbouring waves:
@@ -140,11 +155,11 @@ func HeightCorrelation(kappa float64) float64 {
 //
 // Special cases are:
 //
-//	KappaOfCorrelation(r) = NaN if r is not at least 0 and below 1
+//	KappaOfCorrelation(r) = NaN if r is not at least 0 and at most 1
 //
 // Source: [Kimura1980].
 func KappaOfCorrelation(r float64) float64 {
-	if !(r >= 0 && r < 1) {
+	if !(r >= 0 && r <= 1) {
 		return math.NaN()
 	}
 	lo, hi := 0.0, 1.0

@@ -273,8 +273,8 @@ func TestRunsAgainstDraws(t *testing.T) {
 		var sx, sy, sxx, syy, sxy float64
 		for range pairs {
 			x1, y1 := rng.NormFloat64(), rng.NormFloat64()
-			r := math.Sqrt(1 - kappa*kappa)
-			x2, y2 := kappa*x1+r*rng.NormFloat64(), kappa*y1+r*rng.NormFloat64()
+			rest := math.Sqrt(1 - kappa*kappa)
+			x2, y2 := kappa*x1+rest*rng.NormFloat64(), kappa*y1+rest*rng.NormFloat64()
 			h1, h2 := hs/2*math.Hypot(x1, y1), hs/2*math.Hypot(x2, y2) // Hrms² = Hs²/2
 			if h1 > hs {
 				high++
@@ -290,11 +290,11 @@ func TestRunsAgainstDraws(t *testing.T) {
 			syy += h2 * h2
 			sxy += h1 * h2
 		}
-		run, total := wave.RunLengths(hs, hs, kappa)
+		r := wave.RunLengths(1, kappa)
 		p22 := float64(highHigh) / float64(high)
 		p11 := float64(lowLow) / float64(pairs-high)
-		rel(t, "run", run, 1/(1-p22), 0.03)
-		rel(t, "total run", total, 1/(1-p22)+1/(1-p11), 0.03)
+		rel(t, "run", r.High, 1/(1-p22), 0.03)
+		rel(t, "total run", r.Total, 1/(1-p22)+1/(1-p11), 0.03)
 		n := float64(pairs)
 		corr := (n*sxy - sx*sy) / math.Sqrt((n*sxx-sx*sx)*(n*syy-sy*sy))
 		near(t, "correlation", wave.HeightCorrelation(kappa), corr, 0.01)
@@ -305,40 +305,74 @@ func TestPropertyRuns(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		c := rapid.Float64Range(0.05, 2).Draw(t, "height over Hs")
 		p := wave.Rayleigh.Exceedance(c, 1)
-		run, total := wave.RunLengths(c, 1, 0)
-		rel(t, "independent", run, 1/(1-p), 1e-9)
-		rel(t, "independent", total, 1/(p*(1-p)), 1e-9)
+		alone := wave.RunLengths(c, 0)
+		rel(t, "independent", alone.High, 1/(1-p), 1e-9)
+		rel(t, "independent", alone.Total, 1/(p*(1-p)), 1e-9)
 		k := rapid.Float64Range(0, 0.98).Draw(t, "kappa")
-		r, tot := wave.RunLengths(c, 1, k)
-		if !(r >= run*(1-1e-9)) {
-			t.Errorf("alike waves make shorter runs: %v, independent %v", r, run)
+		r := wave.RunLengths(c, k)
+		if !(r.High >= alone.High*(1-1e-9)) {
+			t.Errorf("alike waves make shorter runs: %v, independent %v", r.High, alone.High)
 		}
-		rel(t, "part of the waves in runs", r/tot, p, 1e-6) // whatever the correlation
+		rel(t, "part of the waves in runs", r.High/r.Total, p, 1e-6) // whatever the correlation
+		rel(t, "next", r.High*(1-r.Next), 1, 1e-9)
+		rel(t, "the other series", r.High, runOfMixture(c, k), 1e-8)
 		near(t, "kappa of the correlation", wave.KappaOfCorrelation(wave.HeightCorrelation(k)), k, 1e-9)
 	})
-	r, tot := wave.RunLengths(0, 1, 0.5)
-	if !math.IsInf(r, 1) || !math.IsInf(tot, 1) {
-		t.Errorf("every wave is higher than 0: %v, %v", r, tot)
+	if r := wave.RunLengths(0, 0.5); !math.IsInf(r.High, 1) || !math.IsInf(r.Total, 1) || r.Next != 1 {
+		t.Errorf("every wave is higher than 0: %+v", r)
 	}
-	r, tot = wave.RunLengths(100, 1, 0.5)
-	if r != 1 || !math.IsInf(tot, 1) {
-		t.Errorf("no wave is so high: %v, %v", r, tot)
+	if r := wave.RunLengths(30, 0.5); r.High != 1 || !math.IsInf(r.Total, 1) || r.Next != 0 {
+		t.Errorf("no wave is so high: %+v", r)
 	}
-	for _, bad := range []float64{-0.1, 1, inf, nothing} {
-		r, _ := wave.RunLengths(1, 1, bad)
-		nan(t, "kappa", r)
+	for _, c := range [][2]float64{{-1, 0.5}, {nothing, 0.5}, {inf, 0.5}, {1, nothing}, {1, 1.1}, {1, -0.1}, {1, 0.9999999}} {
+		r := wave.RunLengths(c[0], c[1])
+		nan(t, "run", r.High)
+		nan(t, "total", r.Total)
+		nan(t, "next", r.Next)
+	}
+	for _, bad := range []float64{-0.1, 1.1, inf, nothing} {
 		nan(t, "kappa", wave.HeightCorrelation(bad))
 		nan(t, "correlation", wave.KappaOfCorrelation(bad))
 	}
-	for _, bad := range []float64{-1, inf, nothing} {
-		r, tot := wave.RunLengths(bad, 1, 0)
-		nan(t, "height", r+tot)
-		r, tot = wave.RunLengths(1, bad, 0)
-		nan(t, "Hs", r+tot)
-	}
-	r, _ = wave.RunLengths(1, 0, 0)
-	nan(t, "no sea", r)
 	near(t, "no correlation", wave.HeightCorrelation(0), 0, 1e-15)
+}
+
+// runOfMixture returns the mean run above c Hs by another series: the joint probability that two neighbours exceed t, in units
+// of the mean square, is the mixture (1 - κ²) Σ κ^2j Q(j + 1, t/(1 - κ²))², with Q the upper incomplete gamma function.
+func runOfMixture(c, kappa float64) float64 {
+	t := 2 * c * c
+	k2 := kappa * kappa
+	x := t / (1 - k2)
+	both, weight := 0.0, 1-k2
+	term := math.Exp(-x)
+	q := term
+	for j := 0; j < 20000; j++ {
+		both += weight * q * q
+		weight *= k2
+		if weight < 1e-17*both && float64(j) > x {
+			break
+		}
+		term *= x / float64(j+1)
+		q = math.Min(1, q+term)
+	}
+	return 1 / (1 - both/math.Exp(-t))
+}
+
+func TestHeightCorrelation(t *testing.T) {
+	last := 0.0
+	for k := 0.0; k < 1; k += 0.002 {
+		r := wave.HeightCorrelation(k)
+		if !(r >= last && r <= k*k+1e-15) {
+			t.Fatalf("rho(%v) = %v after %v", k, r, last)
+		}
+		last = r
+	}
+	near(t, "continuous", wave.HeightCorrelation(math.Sqrt(1e-3*(1-1e-9))), wave.HeightCorrelation(math.Sqrt(1e-3*(1+1e-9))), 1e-9)
+	for _, k := range []float64{-0.1, 1.1, math.NaN()} {
+		if r := wave.HeightCorrelation(k); !math.IsNaN(r) {
+			t.Errorf("rho(%v) = %v", k, r)
+		}
+	}
 }
 
 func TestPropertySwell(t *testing.T) {

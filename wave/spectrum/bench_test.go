@@ -115,12 +115,6 @@ func BenchmarkSurface(b *testing.B) {
 	})
 }
 
-func BenchmarkRunLengths(b *testing.B) {
-	for b.Loop() {
-		sink = spectrum.RunLengths(1, 0.571).High
-	}
-}
-
 func BenchmarkShare(b *testing.B) {
 	j := spectrum.Joint{Nu: 0.389}
 	for b.Loop() {

@@ -82,10 +82,10 @@ func ExampleSea_Realise() {
 
 // Sets: how many waves in a row are above the significant height, and how far apart such runs are, if the waves are
 // independent (1.16 and 8.5) and in the mean JONSWAP sea.
-func ExampleRunLengths() {
+func ExampleChainCorrelation() {
 	sea := spectrum.JONSWAP{Hs: 1, Tp: 5, Gamma: 3.3}
 	for _, kappa := range []float64{0, spectrum.ChainCorrelation(sea)} {
-		r := spectrum.RunLengths(1, kappa)
+		r := wave.RunLengths(1, kappa)
 		fmt.Printf("%.2f waves, every %.1f\n", r.High, r.Total)
 	}
 	// Output:

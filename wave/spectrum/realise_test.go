@@ -70,7 +70,7 @@ func TestRealisationMeanPeriod(t *testing.T) {
 	near(t, "Tz", s.TMean, p.Tz, 0.05*p.Tz)
 	near(t, "Hs", s.Third, 0.95, 0.06) // the highest third is about 5 % below Hm0, as Goda found
 	// Neighbours of a real sea of this width are a little more alike than the narrow-band theory has them.
-	near(t, "run", s.Pearson, spectrum.HeightCorrelation(spectrum.ChainCorrelation(sea.Spectrum)), 0.15)
+	near(t, "run", s.Pearson, wave.HeightCorrelation(spectrum.ChainCorrelation(sea.Spectrum)), 0.15)
 	m2 := 0.0
 	for _, v := range record {
 		m2 += v * v / n

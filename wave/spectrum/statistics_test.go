@@ -284,7 +284,7 @@ func TestEnvelopeCorrelation(t *testing.T) {
 		k := spectrum.ChainCorrelation(s)
 		near(t, "kappa", k, c.kappa, 5e-4)
 		near(t, "by hand", k, spectrum.EnvelopeCorrelation(s, spectrum.Describe(s).Tz), 1e-12)
-		near(t, "rho", spectrum.HeightCorrelation(k), c.rho, 5e-4)
+		near(t, "rho", wave.HeightCorrelation(k), c.rho, 5e-4)
 		// It depends on neither height nor period.
 		near(t, "scale", spectrum.ChainCorrelation(spectrum.JONSWAP{Hs: 0.3, Tp: 2, Gamma: c.gamma}), k, 1e-9)
 		near(t, "even", spectrum.EnvelopeCorrelation(s, -3), spectrum.EnvelopeCorrelation(s, 3), 0)
@@ -301,23 +301,6 @@ func TestEnvelopeCorrelation(t *testing.T) {
 	near(t, "bands", spectrum.Autocovariance(low, 5)+spectrum.Autocovariance(high, 5), spectrum.Autocovariance(a, 5), 1e-3)
 	p := spectrum.Points{F: []float64{0.1, 0.2}, S: []float64{1, 1}}
 	near(t, "points", spectrum.Autocovariance(p, 0), 0.1, 1e-15)
-}
-
-func TestHeightCorrelation(t *testing.T) {
-	last := 0.0
-	for k := 0.0; k < 1; k += 0.002 {
-		r := spectrum.HeightCorrelation(k)
-		if !(r >= last && r <= k*k+1e-15) {
-			t.Fatalf("rho(%v) = %v after %v", k, r, last)
-		}
-		last = r
-	}
-	near(t, "continuous", spectrum.HeightCorrelation(math.Sqrt(1e-3*(1-1e-9))), spectrum.HeightCorrelation(math.Sqrt(1e-3*(1+1e-9))), 1e-9)
-	for _, k := range []float64{-0.1, 1.1, math.NaN()} {
-		if r := spectrum.HeightCorrelation(k); !math.IsNaN(r) {
-			t.Errorf("rho(%v) = %v", k, r)
-		}
-	}
 }
 
 // The runs of a long chain of correlated Rayleigh heights are as long as the theory has them.
@@ -339,20 +322,12 @@ func TestRunsOfTheChain(t *testing.T) {
 		}
 		for _, level := range []float64{0.3, 0.7, 1} {
 			run, total, runs := spectrum.CountRuns(waves, level)
-			r := spectrum.RunLengths(level, kappa)
+			r := wave.RunLengths(level, kappa)
 			near(t, "run", run/r.High, 1, 4/math.Sqrt(float64(runs)))
 			near(t, "total", total/r.Total, 1, 4/math.Sqrt(float64(runs)))
 			near(t, "next", r.High, 1/(1-r.Next), 1e-12)
 		}
-		near(t, "rho", spectrum.Summarise(waves).Pearson, spectrum.HeightCorrelation(kappa), 4/math.Sqrt(float64(n))+0.003)
-	}
-	for _, c := range [][2]float64{{-1, 0.5}, {math.NaN(), 0.5}, {1, math.NaN()}, {1, 1.1}, {1, 0.9999999}} {
-		if r := spectrum.RunLengths(c[0], c[1]); !math.IsNaN(r.High) || !math.IsNaN(r.Total) || !math.IsNaN(r.Next) {
-			t.Errorf("%v: %+v", c, r)
-		}
-	}
-	if r := spectrum.RunLengths(30, 0.5); r.High != 1 || r.Total != inf || r.Next != 0 {
-		t.Errorf("above all waves: %+v", r)
+		near(t, "rho", spectrum.Summarise(waves).Pearson, wave.HeightCorrelation(kappa), 4/math.Sqrt(float64(n))+0.003)
 	}
 }
 

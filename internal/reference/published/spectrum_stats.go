@@ -21,7 +21,6 @@ var (
 	specRelH  = reference.Number("height", "1", reference.NonNegative, 0.6)
 	specRelT  = reference.Number("period", "1", reference.NonNegative, 0.9)
 	specS     = reference.Number("s", "1", reference.NonNegative, 12)
-	specKappa = reference.Number("kappa", "1", reference.Fraction, 0.5)
 )
 
 // specBins makes measured bins of the inputs, with what NewBins refuses as an error.
@@ -221,20 +220,6 @@ var spectrumStatsSubjects = []reference.Subject{
 		Eval: func(in reference.In) (reference.Out, error) {
 			return reference.Out{"": spectrum.Autocovariance(spectrum.JONSWAP{Hs: in.F("hs"), Tp: in.F("tp"), Gamma: spectrum.GammaNorthSea(in.F("hs"), in.F("tp"))}, in.F("lag"))}, nil
 		}},
-	{Name: "spectrum.HeightCorrelation", Func: spectrum.HeightCorrelation, Class: reference.Formula, Args: args(specKappa), Results: result("1"), Tests: []string{"TestHeightCorrelation"}},
-	{Name: "spectrum.RunLengths", Func: spectrum.RunLengths, Class: reference.Formula, Args: args(reference.Number("level", "1", reference.NonNegative, 1), specKappa),
-		Results: []reference.Result{{Name: "high", Unit: "1"}, {Name: "total", Unit: "1"}, {Name: "next", Unit: "1"}},
-		Eval: func(in reference.In) (reference.Out, error) {
-			r := spectrum.RunLengths(in.F("level"), in.F("kappa"))
-			return reference.Out{"high": r.High, "total": r.Total, "next": r.Next}, nil
-		},
-		Regimes: []reference.Regime{
-			{Name: "independent", In: func(in reference.In) bool { return in.F("kappa") == 0 && in.F("level") > 0 }},
-			{Name: "correlated", In: func(in reference.In) bool { return in.F("kappa") > 0 && in.F("kappa") < 1 && in.F("level") > 0 }},
-			{Name: "for ever", In: func(in reference.In) bool { return in.F("kappa") == 1 || in.F("level") == 0 }},
-		},
-		NoneFound: map[string]string{"correlated": "Kimura 1980, Battjes and van Vledder 1984 and their followers show curves; no table of run lengths for a given correlation could be opened"},
-		Tests:     []string{"TestRunsOfTheChain"}},
 	{Name: "spectrum.Joint.Density", Func: spectrum.Joint.Density, Class: reference.Formula, Args: args(specRelH, specRelT, specNu), Results: result("1"),
 		Eval: func(in reference.In) (reference.Out, error) {
 			return reference.Out{"": spectrum.Joint{Nu: in.F("nu")}.Density(in.F("height"), in.F("period"))}, nil

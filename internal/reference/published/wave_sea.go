@@ -17,7 +17,7 @@ var (
 	waveShape  = reference.Number("shape", "1", reference.Positive, 2)
 	waveScale  = reference.Number("scale", "1", reference.Positive, 0.7071067811865476)
 	waveK      = reference.Number("coefficient", "1", reference.Fraction, 0.5)
-	waveKappa  = reference.Number("kappa", "1", reference.Domain{Lo: 0, Hi: 1, HiOpen: true}, 0.5)
+	waveKappa  = reference.Number("kappa", "1", reference.Fraction, 0.5)
 	waveThird  = reference.Number("third", "m", reference.NonNegative, 2)
 	waveMetres = reference.Number("distance", "m", reference.NonNegative, 1e6)
 )
@@ -289,19 +289,22 @@ var waveSeaSubjects = []reference.Subject{
 			return one(wave.Sets(in.F("height1"), in.F("period1"), in.F("height2"), in.F("period2"), in.F("depth")).Period)
 		},
 		Tests: []string{"TestPackageFunctionsOfOtherShapes", "TestSetsAgainstTheSum"}},
-	{Name: "wave.RunLengths", Func: wave.RunLengths, Class: reference.Formula,
-		Args:    []reference.Arg{waveHeight, reference.Number("hs", "m", reference.Positive, 2), waveKappa},
-		Results: []reference.Result{{Name: "run", Unit: "1"}, {Name: "total", Unit: "1"}},
-		Regimes: []reference.Regime{
-			{Name: "independent", In: func(in reference.In) bool { return in.F("kappa") == 0 }},
-			{Name: "alike", In: func(in reference.In) bool { return in.F("kappa") > 0 }},
+	{Name: "wave.HeightCorrelation", Func: wave.HeightCorrelation, Class: reference.Formula, Args: []reference.Arg{waveKappa}, Results: []reference.Result{{Unit: "1"}}, Tests: []string{"TestHeightCorrelation", "TestRunsAgainstDraws"}},
+	{Name: "wave.RunLengths", Func: wave.RunLengths, Class: reference.Formula, Args: []reference.Arg{reference.Number("level", "1", reference.NonNegative, 1), waveKappa},
+		Results: []reference.Result{{Name: "high", Unit: "1"}, {Name: "total", Unit: "1"}, {Name: "next", Unit: "1"}},
+		Eval: func(in reference.In) (reference.Out, error) {
+			r := wave.RunLengths(in.F("level"), in.F("kappa"))
+			return reference.Out{"high": r.High, "total": r.Total, "next": r.Next}, nil
 		},
-		NoneFound: map[string]string{"alike": "Kimura (1980) and its followers: only abstracts and charts could be opened, no number for a stated kappa"},
+		Regimes: []reference.Regime{
+			{Name: "independent", In: func(in reference.In) bool { return in.F("kappa") == 0 && in.F("level") > 0 }},
+			{Name: "correlated", In: func(in reference.In) bool { return in.F("kappa") > 0 && in.F("kappa") < 1 && in.F("level") > 0 }},
+			{Name: "for ever", In: func(in reference.In) bool { return in.F("kappa") == 1 || in.F("level") == 0 }},
+		},
+		NoneFound: map[string]string{"correlated": "Kimura 1980, Battjes and van Vledder 1984 and their followers show curves; no table of run lengths for a given correlation could be opened"},
 		Tests:     []string{"TestRunsAgainstDraws", "TestPropertyRuns"}},
-	{Name: "wave.HeightCorrelation", Func: wave.HeightCorrelation, Class: reference.Formula, Args: []reference.Arg{waveKappa},
-		Results: []reference.Result{{Name: "correlation", Unit: "1"}}, Tests: []string{"TestRunsAgainstDraws", "TestPropertyRuns"}},
 	{Name: "wave.KappaOfCorrelation", Func: wave.KappaOfCorrelation, Class: reference.Formula,
-		Args:    []reference.Arg{reference.Number("correlation", "1", reference.Domain{Lo: 0, Hi: 1, HiOpen: true}, 0.3)},
+		Args:    []reference.Arg{reference.Number("correlation", "1", reference.Fraction, 0.3)},
 		Results: []reference.Result{{Name: "kappa", Unit: "1"}}, Tests: []string{"TestPropertyRuns"}},
 
 	// Swell from afar.
