@@ -39,7 +39,7 @@ func ExampleWave_Encounter() {
 	//  0.00 kn: a crest every 5 s, the wave gains +7.8 m/s
 	//  6.00 kn: a crest every 8 s, the wave gains +4.7 m/s
 	// 12.00 kn: a crest every 24 s, the wave gains +1.6 m/s
-	// 18.00 kn: a crest every 27 s, the wave gains -1.5 m/s
+	// 18.00 kn: a crest every -27 s, the wave gains -1.5 m/s
 }
 
 func ExampleSets() {
@@ -425,6 +425,34 @@ func TestSwellBadInput(t *testing.T) {
 		nan(t, "period", to)
 	}
 	nan(t, "the later swell is the longer", wave.OriginOfArrivals(6, 12, 100).Age)
+}
+
+func TestEncounters(t *testing.T) {
+	w := wave.Water{Gravity: 9.81}
+	for _, period := range []float64{2, 3, 6, 10} {
+		v := w.Solve(period, inf)
+		for _, speed := range []float64{0, 1.8, 2.8, 5, 8} {
+			m := v.Encounter(speed, 0)
+			rel(t, "length over relative speed", m.Period, v.Length/(v.PhaseSpeed-speed), 1e-12)
+			if !(m.Frequency <= w.MostEncounters(speed)*(1+1e-12)) {
+				t.Errorf("%v Hz is above the maximum", m.Frequency)
+			}
+			rel(t, "head sea", v.Encounter(speed, 180).Frequency, (v.PhaseSpeed+speed)/v.Length, 1e-12)
+			rel(t, "beam sea", v.Encounter(speed, 90).Frequency, 1/period, 1e-12)
+		}
+		// The master's formula, away from the speed of the wave.
+		rel(t, "master", wave.MasterEncounterPeriod(period, 0.3*v.PhaseSpeed, 180), v.Encounter(0.3*v.PhaseSpeed, 0).Period, 0.015)
+	}
+	if !math.IsInf(wave.MasterEncounterPeriod(5, 15*wave.Knot, 180), 1) || !math.IsInf(wave.MostEncounters(0), 1) {
+		t.Error("with the wave the period is infinite, and a board at rest meets ever shorter waves ever more often")
+	}
+	// Twice as fast as the board: the most frequent encounter.
+	const speed = 2.8
+	rel(t, "maximum", w.Solve(w.PeriodOfSpeed(2*speed, inf), inf).Encounter(speed, 0).Frequency, w.MostEncounters(speed), 1e-12)
+	nan(t, "speed", wave.MostEncounters(-1))
+	nan(t, "speed", wave.MasterEncounterPeriod(8, -1, 180))
+	nan(t, "period", wave.MasterEncounterPeriod(0, 1, 180))
+	nan(t, "angle", wave.MasterEncounterPeriod(8, 1, inf))
 }
 
 func TestPropertyEncounter(t *testing.T) {

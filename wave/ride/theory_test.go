@@ -82,30 +82,6 @@ func TestShipSpeedLimit(t *testing.T) {
 	}
 }
 
-func TestEncounters(t *testing.T) {
-	for _, period := range []float64{2, 3, 6, 10} {
-		c, l := 9.81*period/(2*math.Pi), 9.81*period*period/(2*math.Pi)
-		for _, v := range []float64{0, 1.8, 2.8, 5, 8} {
-			f := ride.EncounterFrequency(l, c, v, 0)
-			near(t, "one over the other", f*ride.EncounterPeriod(l, c, v), 1, 1e-12)
-			if v > 0 && !(2*math.Pi*f <= ride.MaxEncounterFrequency(v, 9.81)*(1+1e-12)) {
-				t.Errorf("%v rad/s is above the maximum", 2*math.Pi*f)
-			}
-			near(t, "head sea", ride.EncounterFrequency(l, c, v, 180), (c+v)/l, 1e-12)
-			near(t, "beam sea", ride.EncounterFrequency(l, c, v, 90), c/l, 1e-12)
-		}
-		// The master's formula, away from v = c.
-		near(t, "master", ride.MasterEncounterPeriod(period, 0.3*c, 180)/ride.EncounterPeriod(l, c, 0.3*c), 1, 0.015)
-	}
-	if !math.IsInf(ride.EncounterPeriod(12, 4, 4), 1) || !math.IsInf(ride.MasterEncounterPeriod(5, 15*ride.Knot, 180), 1) {
-		t.Error("with the wave the period is infinite")
-	}
-	// Twice as fast as the board: the most frequent encounter.
-	v := 2.8
-	c := 2 * v
-	near(t, "maximum", 2*math.Pi*ride.EncounterFrequency(2*math.Pi*c*c/9.81, c, v, 0), ride.MaxEncounterFrequency(v, 9.81), 1e-12)
-}
-
 func TestPriors(t *testing.T) {
 	for _, craft := range []ride.Craft{"", ride.Board, ride.Ski} {
 		p, err := ride.Paddler{Craft: craft}.Resolved()

@@ -6,11 +6,11 @@ import (
 	"followingsea.example/wave"
 )
 
-// StokesDrift returns the drift in m/s that a long-crested sea gives the water at a depth z in metres below the mean level
-// (0 at the surface) over water of the depth: the sum of the drifts of its parts.
+// StokesDrift returns the drift in m/s that a long-crested sea gives the water at z metres above still water (zero or
+// negative, as in package wave) over water of the depth: the sum of the drifts of its parts.
 //
-//	u = ∫ 2 ω k S e^(-2kz) df                          in deep water
-//	u = ∫ ω k S cosh 2k(h-z)/sinh² kh df               over the depth h
+//	u = ∫ 2 ω k S e^2kz df                             in deep water
+//	u = ∫ ω k S cosh 2k(h+z)/sinh² kh df               over the depth h
 //
 // The surface drift of a tail of f⁻⁵ converges only like 1/f, so that it depends on the shortest waves: highest, in Hz,
 // is where they are taken to stop, +Inf for the whole tail. About 0.5 to 1 Hz is what drifts a board. Waves that are spread in
@@ -20,12 +20,12 @@ import (
 //
 // Special cases are:
 //
-//	StokesDrift = NaN if the depth is zero, negative or NaN, z negative, infinite, NaN or below the bottom, highest negative
-//	or NaN, or the spectrum or the gravity is not valid
+//	StokesDrift = NaN if the depth is zero, negative or NaN, z above 0, infinite, NaN or below the bottom, highest negative or
+//	NaN, or the spectrum or the gravity is not valid
 //
 // Source: [Kenyon1969] Eq. 9 and 10; [Breivik2014] Eq. 1.
 func StokesDrift(s Spectrum, water wave.Water, depth, z, highest float64) float64 {
-	if !(depth > 0) || !nonNegative(z) || !(z <= depth) || !(highest >= 0) {
+	if !(depth > 0) || !nonNegative(-z) || !(-z <= depth) || !(highest >= 0) {
 		return math.NaN()
 	}
 	g := gravity(water.Gravity)
@@ -37,10 +37,10 @@ func StokesDrift(s Spectrum, water wave.Water, depth, z, highest float64) float6
 		omega := 2 * math.Pi * f
 		kh := k * depth
 		if kh > 20 { // deep to the last bit, and cosh would overflow
-			return 2 * omega * k * math.Exp(-2*k*z)
+			return 2 * omega * k * math.Exp(2*k*z)
 		}
 		sh := math.Sinh(kh)
-		return omega * k * math.Cosh(2*k*(depth-z)) / (sh * sh)
+		return omega * k * math.Cosh(2*k*(depth+z)) / (sh * sh)
 	}
 	if math.IsInf(depth, 1) && z == 0 {
 		return 16 * math.Pi * math.Pi * math.Pi / g * MomentWithin(s, 3, 0, highest)

@@ -468,21 +468,21 @@ func TestRisenRatio(t *testing.T) {
 func TestDriftAddsUpToItsTransport(t *testing.T) {
 	s := spectrum.JONSWAP{Hs: 1, Tp: 5, Gamma: 3.3}
 	drift := func(z float64) float64 { return spectrum.StokesDrift(s, wave.Water{}, inf, z, 2) }
-	// Over the depth on a grid that is fine at the surface: z = u³.
+	// Over the depth on a grid that is fine at the surface: z = -u³.
 	sum, n := 0.0, 400
 	for i := range n {
 		u := (float64(i) + 0.5) / float64(n) * 4
-		sum += drift(u*u*u) * 3 * u * u * 4 / float64(n)
+		sum += drift(-u*u*u) * 3 * u * u * 4 / float64(n)
 	}
 	near(t, "transport", sum/spectrum.StokesTransport(s, 2), 1, 1e-4)
 	// Deep water is the limit of great depth, and the surface that of small z.
 	near(t, "deep", spectrum.StokesDrift(s, wave.Water{}, 5000, 0, inf), spectrum.StokesDrift(s, wave.Water{}, inf, 0, inf), 1e-9)
-	near(t, "surface", drift(1e-9), drift(0), 1e-6)
+	near(t, "surface", drift(-1e-9), drift(0), 1e-6)
 	last := inf
 	for _, z := range []float64{0, 0.1, 0.5, 1, 3, 8} {
-		v := spectrum.StokesDrift(s, wave.Water{}, 8, z, inf)
+		v := spectrum.StokesDrift(s, wave.Water{}, 8, -z, inf)
 		if !(v < last && v > 0) {
-			t.Errorf("at %v m the drift is %v after %v", z, v, last)
+			t.Errorf("%v m down the drift is %v after %v", z, v, last)
 		}
 		last = v
 	}
@@ -490,12 +490,12 @@ func TestDriftAddsUpToItsTransport(t *testing.T) {
 	if whole, cut := drift(0), spectrum.StokesDrift(s, wave.Water{}, inf, 0, 0.5); !(cut < 0.85*whole) {
 		t.Errorf("whole %v, to 0.5 Hz %v", whole, cut)
 	}
-	sum2 := spectrum.StokesDrift(spectrum.Sum{s, s}, wave.Water{}, 10, 1, 1)
-	near(t, "sum", sum2, 2*spectrum.StokesDrift(s, wave.Water{}, 10, 1, 1), 1e-12)
+	sum2 := spectrum.StokesDrift(spectrum.Sum{s, s}, wave.Water{}, 10, -1, 1)
+	near(t, "sum", sum2, 2*spectrum.StokesDrift(s, wave.Water{}, 10, -1, 1), 1e-12)
 	p := spectrum.Points{F: []float64{0.1, 0.2, 0.3}, S: []float64{0, 1, 0}}
 	near(t, "points", spectrum.StokesDrift(p, wave.Water{}, inf, 0, inf), 16*math.Pow(math.Pi, 3)/wave.StandardGravity*spectrum.Moment(p, 3), 1e-12)
 	for _, v := range []float64{
-		spectrum.StokesDrift(s, wave.Water{}, 0, 0, inf), spectrum.StokesDrift(s, wave.Water{}, 5, 6, inf), spectrum.StokesDrift(s, wave.Water{}, inf, -1, inf), spectrum.StokesDrift(s, wave.Water{}, inf, 0, math.NaN()),
+		spectrum.StokesDrift(s, wave.Water{}, 0, 0, inf), spectrum.StokesDrift(s, wave.Water{}, 5, -6, inf), spectrum.StokesDrift(s, wave.Water{}, inf, 1, inf), spectrum.StokesDrift(s, wave.Water{}, inf, 0, math.NaN()),
 		spectrum.StokesDrift(s, wave.Water{Gravity: -1}, inf, 0, inf), spectrum.EnergyFlux(s, wave.Water{}, math.NaN()), spectrum.EnergyFlux(s, wave.Water{Density: -1}, 5), spectrum.StokesTransport(s, -1),
 	} {
 		if !math.IsNaN(v) {

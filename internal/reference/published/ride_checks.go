@@ -17,7 +17,7 @@ const (
 )
 
 var rideChecks = slices.Concat(
-	ridePendulumChecks(), rideThresholdChecks, rideEncounterChecks, rideForceChecks(), rideHeightChecks(), rideWaveChecks(),
+	ridePendulumChecks(), rideThresholdChecks, rideForceChecks(), rideHeightChecks(), rideWaveChecks(),
 	rideStrengthChecks(), rideSeaChecks(),
 )
 
@@ -63,28 +63,6 @@ var rideThresholdChecks = []reference.Check{
 	{ID: "ride-limits-quarter-707", Subject: "ride.StartingLimits", Result: "quarter_to", Printed: "45", Unit: "deg", Basis: reference.Printed, Source: "MSC-707", Locator: "4.2.1: 135 to 225 deg", Note: "measured from ahead in the source"},
 	{ID: "ride-limits-crossing-from", Subject: "ride.StartingLimits", Result: "crossing_from", Printed: "30", Unit: "deg", Tol: 0.5, Why: "a class limit in whole degrees", Basis: reference.Printed, Source: "StoleHentschel2019", Locator: "introduction"},
 	{ID: "ride-limits-crossing-to", Subject: "ride.StartingLimits", Result: "crossing_to", Printed: "120", Unit: "deg", Tol: 0.5, Why: "a class limit in whole degrees", Basis: reference.Printed, Source: "StoleHentschel2019", Locator: "introduction"},
-}
-
-var rideEncounterChecks = []reference.Check{
-	{ID: "ride-encounter-at-rest", Subject: "ride.EncounterPeriod", In: "length=12 m, celerity=4 m/s, speed=0 m/s", Printed: "3", Basis: reference.Exact, Locator: "the wave's own period"},
-	{ID: "ride-encounter-double", Subject: "ride.EncounterPeriod", In: "length=12 m, celerity=4 m/s, speed=2 m/s", Printed: "6", Basis: reference.Exact, Locator: "half the wave speed doubles the period", Note: "the zone of successive high waves of MSC/Circ.707, 4.2.2: nearly double"},
-	{ID: "ride-encounter-t2-slow", Subject: "ride.EncounterPeriod", In: "length=6.24524 m, celerity=3.12262 m/s, speed=1.8 m/s", Printed: "4.7219", Unit: "s", Basis: reference.Computed, Source: "SurgeModel", Locator: "length over relative speed"},
-	{ID: "ride-encounter-t2-fast", Subject: "ride.EncounterPeriod", In: "length=6.24524 m, celerity=3.12262 m/s, speed=2.8 m/s", Printed: "19.3579", Unit: "s", Tol: 2e-3, Why: "1e-4 relative: length and celerity are rounded to five decimals", Basis: reference.Computed, Source: "SurgeModel", Locator: "length over relative speed"},
-	{ID: "ride-encounter-t2-overtaking", Subject: "ride.EncounterPeriod", In: "length=6.24524 m, celerity=3.12262 m/s, speed=5 m/s", Printed: "-3.3266", Unit: "s", Basis: reference.Computed, Source: "SurgeModel", Locator: "length over relative speed"},
-	{ID: "ride-encounter-t3-slow", Subject: "ride.EncounterPeriod", In: "length=14.05179 m, celerity=4.68393 m/s, speed=1.8 m/s", Printed: "4.8724", Unit: "s", Basis: reference.Computed, Source: "SurgeModel", Locator: "length over relative speed"},
-	{ID: "ride-encounter-t3-overtaking", Subject: "ride.EncounterPeriod", In: "length=14.05179 m, celerity=4.68393 m/s, speed=5 m/s", Printed: "-44.4578", Unit: "s", Tol: 5e-3, Why: "1e-4 relative: length and celerity are rounded to five decimals", Basis: reference.Computed, Source: "SurgeModel", Locator: "length over relative speed"},
-	{ID: "ride-encounter-t4-fast", Subject: "ride.EncounterPeriod", In: "length=24.98096 m, celerity=6.24524 m/s, speed=2.8 m/s", Printed: "7.2509", Unit: "s", Basis: reference.Computed, Source: "SurgeModel", Locator: "length over relative speed"},
-	{ID: "ride-encounter-t10-slow", Subject: "ride.EncounterPeriod", In: "length=156.131 m, celerity=15.6131 m/s, speed=1.8 m/s", Printed: "11.3031", Unit: "s", Basis: reference.Computed, Source: "SurgeModel", Locator: "length over relative speed"},
-	{ID: "ride-encounter-frequency-at-rest", Subject: "ride.EncounterFrequency", In: "length=12 m, celerity=4 m/s, speed=0 m/s, off=0 deg", Printed: "1/3", Basis: reference.Exact, Locator: "the wave's own frequency"},
-	{ID: "ride-encounter-frequency-with-it", Subject: "ride.EncounterFrequency", In: "length=12 m, celerity=4 m/s, speed=4 m/s, off=0 deg", Printed: "0", Basis: reference.Exact, Locator: "as fast as the wave", Tol: 1e-15, Why: "zero"},
-	{ID: "ride-encounter-frequency-ahead", Subject: "ride.EncounterFrequency", In: "length=12 m, celerity=4 m/s, speed=2 m/s, off=180 deg", Printed: "1/2", Basis: reference.Exact, Locator: "into the waves"},
-	{ID: "ride-encounter-max", Subject: "ride.MaxEncounterFrequency", In: "speed=1.8 m/s, gravity=9.81 m/s2", Printed: "1.3625", Unit: "rad/s", Basis: reference.Computed, Source: "SurgeModel", Locator: "g/4v"},
-	{ID: "ride-encounter-max-fast", Subject: "ride.MaxEncounterFrequency", In: "speed=2.8 m/s, gravity=9.81 m/s2", Printed: "0.8759", Unit: "rad/s", Basis: reference.Computed, Source: "SurgeModel", Locator: "g/4v"},
-	{ID: "ride-encounter-max-unit", Subject: "ride.MaxEncounterFrequency", In: "speed=2.5 m/s, gravity=10 m/s2", Printed: "1", Unit: "rad/s", Basis: reference.Exact, Locator: "g/4v"},
-	{ID: "ride-master-20", Subject: "ride.MasterEncounterPeriod", In: "period=10 s, speed=15 kn, off=180 deg", Printed: "20", Unit: "s", Basis: reference.Exact, Locator: "300/15"},
-	{ID: "ride-master-10-15", Subject: "ride.MasterEncounterPeriod", In: "period=10 s, speed=15 kn, off=180 deg", Printed: "20.0", Unit: "s", Basis: reference.Memory, Source: "MSC-1228", Locator: "1.5 to 1.6", Note: "exact: 19.772 s"},
-	{ID: "ride-master-8-10", Subject: "ride.MasterEncounterPeriod", In: "period=8 s, speed=10 kn, off=180 deg", Printed: "13.714", Unit: "s", Basis: reference.Memory, Source: "MSC-1228", Locator: "1.5 to 1.6", Note: "exact: 13.602 s"},
-	{ID: "ride-master-head", Subject: "ride.MasterEncounterPeriod", In: "period=10 s, speed=15 kn, off=0 deg", Printed: "6.667", Unit: "s", Basis: reference.Memory, Source: "MSC-1228", Locator: "1.5 to 1.6", Note: "exact: 6.692 s"},
 }
 
 // forces: the resistance curve, the power at it, the wind's share of the speed.

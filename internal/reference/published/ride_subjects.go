@@ -174,47 +174,6 @@ var rideSubjects = []reference.Subject{
 		NoneFound: map[string]string{"all": "no worked example of the speed in MSC.1/Circ.1228 or MSC/Circ.707 could be opened: the formula is an image there"},
 		Tests:     []string{"TestShipSpeedLimit"},
 	},
-	{
-		Name: "ride.EncounterPeriod", Func: ride.EncounterPeriod, Class: reference.Formula,
-		Args: []reference.Arg{
-			reference.Number("length", "m", reference.Positive, 14),
-			reference.Number("celerity", "m/s", reference.Positive, 4.7),
-			reference.Number("speed", "m/s", reference.Real, 2),
-		},
-		Results: []reference.Result{{Name: "period", Unit: "s"}},
-		Tests:   []string{"TestEncounters"},
-	},
-	{
-		Name: "ride.EncounterFrequency", Func: ride.EncounterFrequency, Class: reference.Formula,
-		Args: []reference.Arg{
-			reference.Number("length", "m", reference.Positive, 14),
-			reference.Number("celerity", "m/s", reference.Positive, 4.7),
-			reference.Number("speed", "m/s", reference.Real, 2),
-			reference.Number("off", "deg", reference.Real, 20),
-		},
-		Results: []reference.Result{{Name: "frequency", Unit: "Hz"}},
-		Tests:   []string{"TestEncounters"},
-	},
-	{
-		Name: "ride.MaxEncounterFrequency", Func: ride.MaxEncounterFrequency, Class: reference.Formula,
-		Args: []reference.Arg{
-			reference.Number("speed", "m/s", reference.Positive, 2),
-			reference.Number("gravity", "m/s2", reference.Positive, 9.81),
-		},
-		Results: []reference.Result{{Name: "frequency", Unit: "rad/s"}},
-		Tests:   []string{"TestEncounters"},
-	},
-	{
-		Name: "ride.MasterEncounterPeriod", Func: ride.MasterEncounterPeriod, Class: reference.Formula,
-		Args: []reference.Arg{
-			reference.Number("period", "s", reference.Positive, 8),
-			reference.Number("speed", "m/s", reference.NonNegative, 5),
-			reference.Number("off", "deg", reference.Real, 180),
-		},
-		Results:   []reference.Result{{Name: "period", Unit: "s"}},
-		NoneFound: map[string]string{"all": "no worked example of the formula in MSC.1/Circ.1228 could be opened"},
-		Tests:     []string{"TestEncounters"},
-	},
 
 	{Name: "ride.Priors", Func: ride.Priors, Class: reference.Data, Tests: []string{"TestPriors"}},
 	{

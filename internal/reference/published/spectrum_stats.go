@@ -287,10 +287,10 @@ var spectrumStatsSubjects = []reference.Subject{
 	{Name: "spectrum.RisenRatio", Func: spectrum.RisenRatio, Class: reference.Formula, Args: args(reference.Number("density", "m2/Hz", reference.NonNegative, 5), reference.Number("peak", "Hz", reference.Positive, 0.12)), Results: result("1"), Tests: []string{"TestRisenRatio"}},
 
 	// Drift and flux.
-	{Name: "spectrum.StokesDrift", Func: spectrum.StokesDrift, Class: reference.Formula, Args: args(reference.Number("hm0", "m", reference.NonNegative, 1), reference.Number("period", "s", reference.Positive, 5), specDepth, reference.Number("z", "m", reference.NonNegative, 0), specGravity), Results: result("m/s"),
+	{Name: "spectrum.StokesDrift", Func: spectrum.StokesDrift, Class: reference.Formula, Args: args(reference.Number("hm0", "m", reference.NonNegative, 1), reference.Number("period", "s", reference.Positive, 5), specDepth, reference.Number("z", "m", reference.Domain{Lo: math.Inf(-1), Hi: 0, LoOpen: true}, 0), specGravity), Results: result("m/s"),
 		Regimes: []reference.Regime{
 			{Name: "deep, surface", In: func(in reference.In) bool { return math.IsInf(in.F("depth"), 1) && in.F("z") == 0 }},
-			{Name: "deep, below", In: func(in reference.In) bool { return math.IsInf(in.F("depth"), 1) && in.F("z") > 0 }},
+			{Name: "deep, below", In: func(in reference.In) bool { return math.IsInf(in.F("depth"), 1) && in.F("z") < 0 }},
 			{Name: "finite depth", In: func(in reference.In) bool { return in.F("depth") <= math.MaxFloat64 }},
 		},
 		Eval: func(in reference.In) (reference.Out, error) {
