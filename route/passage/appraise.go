@@ -55,7 +55,7 @@ func (w *Water) Appraise(depart time.Time) (Appraisal, error) {
 	w.grid.run(&slow, start, laneSlow, nil)
 	w.grid.run(&fast, start, laneFast, nil)
 
-	a := Appraisal{Depart: depart, Rideable: math.NaN(), Margin: math.NaN(), EndsAt: w.length}
+	a := Appraisal{Depart: depart, Rideable: math.NaN(), EndsAt: w.length}
 	if mid.end == arrived {
 		a.Arrives, a.Arrival, a.Rideable = true, w.instant(mid.arrival), mid.catch
 	} else {
@@ -69,7 +69,7 @@ func (w *Water) Appraise(depart time.Time) (Appraisal, error) {
 		a.Early = w.instant(fast.arrival)
 	}
 
-	a.State, a.Margin = Met, math.Inf(1)
+	sum := newTally()
 	for r := range ruleCount {
 		limit, asked := w.limits[r].Get()
 		if !asked {
@@ -77,23 +77,42 @@ func (w *Water) Appraise(depart time.Time) (Appraisal, error) {
 		}
 		f := w.find(r, limit, start, &mid, &slow)
 		a.Findings = append(a.Findings, f)
-		switch {
-		case f.State == Broken:
-			a.State = Broken
-		case f.State == Unknown && a.State == Met:
-			a.State = Unknown
-		}
-		if s := r.steps(f.Margin, f.State); a.Margin == a.Margin && !(s >= a.Margin) { // a NaN comes in and stays
-			a.Margin, a.Closest = s, r
-		}
+		sum.add(r, f.State, f.Margin)
 	}
-	if !a.Arrives && a.State == Met {
-		a.State = Unknown // a passage that is not known to end is within no limits
-	}
-	if math.IsInf(a.Margin, 1) {
-		a.Margin = math.NaN()
-	}
+	a.State, a.Margin, a.Closest = sum.total(a.Arrives)
 	return a, nil
+}
+
+// A tally sums the findings of one departure up.
+type tally struct {
+	state   State
+	margin  float64
+	closest Rule
+}
+
+func newTally() tally { return tally{state: Met, margin: math.Inf(1)} }
+
+func (y *tally) add(r Rule, s State, margin float64) {
+	switch {
+	case s == Broken:
+		y.state = Broken
+	case s == Unknown && y.state == Met:
+		y.state = Unknown
+	}
+	if m := r.steps(margin, s); y.margin == y.margin && !(m >= y.margin) { // a NaN comes in and stays
+		y.margin, y.closest = m, r
+	}
+}
+
+func (y *tally) total(arrives bool) (s State, margin float64, closest Rule) {
+	s, margin, closest = y.state, y.margin, y.closest
+	if !arrives && s == Met {
+		s = Unknown // a passage that is not known to end is within no limits
+	}
+	if math.IsInf(margin, 1) {
+		margin = math.NaN()
+	}
+	return s, margin, closest
 }
 
 // mask is the rules that are asked for, as bits.

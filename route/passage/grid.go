@@ -1,6 +1,9 @@
 package passage
 
-import "math"
+import (
+	"math"
+	"slices"
+)
 
 // A channel is one quantity of the prepared water: what it is on a reach of
 // the run at an instant.
@@ -63,9 +66,18 @@ type grid struct {
 	has  []bool
 }
 
-func newGrid(cells []cell, reaches []reach, step float64, steps int) *grid {
-	return &grid{cells: cells, reaches: reaches, step: step, inv: 1 / step, last: float64(steps - 1), steps: steps,
-		nodes: make([]node, len(reaches)*steps)}
+// lay makes the grid one of these cells and instants, in the memory it has if
+// that suffices. The nodes hold nothing yet.
+func (g *grid) lay(cells []cell, reaches []reach, step float64, steps int) {
+	n := len(reaches) * steps
+	*g = grid{cells: cells, reaches: reaches, step: step, inv: 1 / step, last: float64(steps - 1), steps: steps,
+		nodes: slices.Grow(g.nodes[:0], n)[:n], has: g.has}
+}
+
+// lazily makes the grid one that is filled as it is walked.
+func (g *grid) lazily(fill func(reach, instant int)) {
+	g.fill, g.has = fill, slices.Grow(g.has[:0], len(g.nodes))[:len(g.nodes)]
+	clear(g.has)
 }
 
 // at returns the node of a reach at instant j.

@@ -39,8 +39,9 @@ type crew struct {
 	kneeling  *wayTable
 }
 
-// newCrew makes a party ready. Errors wrap ErrInput.
-func newCrew(p Party) (*crew, error) {
+// newCrew makes a party ready. Errors wrap ErrInput, or are those of stop, which
+// is asked between paddlers.
+func newCrew(p Party, stop func() error) (*crew, error) {
 	if len(p.Paddlers) == 0 || len(p.Paddlers) > mostPaddlers {
 		return nil, inputError("party", fmt.Sprintf("of %d paddlers", len(p.Paddlers)), fmt.Sprintf("1 to %d", mostPaddlers))
 	}
@@ -65,6 +66,9 @@ func newCrew(p Party) (*crew, error) {
 		}
 		if one.Foil {
 			return nil, inputError(who, "on a foil", "a board that stays on the water: the ride model does not hold for foils")
+		}
+		if err := stop(); err != nil {
+			return nil, err
 		}
 		c.people = append(c.people, ready(one))
 	}
@@ -127,6 +131,9 @@ func (c *crew) join() {
 	}
 	// Where nobody is led, the leaders are counted as if one were.
 	c.leaders = float64(leading) / math.Max(1, float64(len(c.people)-leading))
+	if len(c.people) == 1 { // nobody said who else there is
+		c.leaders = math.NaN()
+	}
 }
 
 // lesser returns the lesser of two values, unknown when either is.
@@ -165,7 +172,7 @@ func (c *crew) fits(run route.Run) error {
 // Errors are those of Prepare, and ErrInput for a party that is empty or regroup
 // points that are not in order along the run.
 func PrepareParty(run route.Run, day Day, party Party, o Options) (*Water, error) {
-	c, err := newCrew(party)
+	c, err := newCrew(party, never)
 	if err != nil {
 		return nil, err
 	}

@@ -80,9 +80,10 @@ type Water struct {
 	day  Day
 	grid *grid
 
-	sea    *marine
-	swells []swells       // at each instant
-	states [][]wind.State // of each station, at each instant
+	heights []float64          // of the tide, at each instant
+	flows   [][]route.Velocity // of each stream, at each instant
+	swells  []swells           // at each instant
+	states  [][]wind.State     // of each station, at each instant
 
 	air           air
 	before, after float64
@@ -103,13 +104,15 @@ type swells struct {
 // What is missing from the day makes what depends on it unknown; it is not an
 // error. Errors wrap ErrInput, or are those of the run.
 func Prepare(run route.Run, day Day, paddler Paddler, o Options) (*Water, error) {
-	c, err := newCrew(Party{Paddlers: []Paddler{paddler}})
+	c, err := newCrew(Party{Paddlers: []Paddler{paddler}}, never)
 	if err != nil {
 		return nil, err
 	}
-	c.leaders = math.NaN() // nobody said who else there is
 	return assemble(run, day, c, o)
 }
+
+// never stops nothing.
+func never() error { return nil }
 
 // assemble prepares all of it at once.
 func assemble(run route.Run, day Day, c *crew, o Options) (*Water, error) {
@@ -132,14 +135,13 @@ func assemble(run route.Run, day Day, c *crew, o Options) (*Water, error) {
 	if o, err = o.withDefaults(first, last); err != nil {
 		return nil, err
 	}
-	never := func() error { return nil }
 	s, err := surveyed(run, o, never)
 	if err != nil {
 		return nil, err
 	}
 	w := &Water{survey: s, crew: c, day: day, layout: s.layout(windPlaces(&day), streamPlaces(&day))}
 	end := w.end()
-	w.sea = s.marine(day.Tide, day.Streams, o.instants(end))
+	w.heights, w.flows = s.heights(day.Tide, o.instants(end)), s.flows(day.Streams, o.instants(end))
 	if err := w.raise(end, never); err != nil {
 		return nil, err
 	}
@@ -182,7 +184,10 @@ func (w *Water) end() float64 {
 func (w *Water) raise(end float64, stop func() error) error {
 	o := w.options
 	w.before, w.after = o.Before, o.After
-	w.grid = newGrid(w.cells, w.reaches, o.Step, o.instants(end))
+	if w.grid == nil {
+		w.grid = new(grid)
+	}
+	w.grid.lay(w.cells, w.reaches, o.Step, o.instants(end))
 	w.grid.asked, w.grid.exits = w.mask(), &w.exits
 	w.breathe(end)
 	w.swells = make([]swells, w.grid.steps)
@@ -320,7 +325,8 @@ func (w *Water) fill() {
 		return
 	}
 	for p := range w.people {
-		g := newGrid(w.cells, w.reaches, w.grid.step, w.grid.steps)
+		g := new(grid)
+		g.lay(w.cells, w.reaches, w.grid.step, w.grid.steps)
 		copy(g.nodes, w.grid.nodes)
 		g.asked, g.exits = w.grid.asked, w.grid.exits
 		one := *w
@@ -337,10 +343,10 @@ func (w *Water) fill() {
 // node works out one node of the grid.
 func (w *Water) node(r, j int) {
 	at := &w.reaches[r]
-	h := hour{at: w.instant(float64(j) * w.grid.step), height: w.sea.height[j], swells: w.swells[j].systems, swell: w.swells[j].known}
+	h := hour{at: w.instant(float64(j) * w.grid.step), height: w.heights[j], swells: w.swells[j].systems, swell: w.swells[j].known}
 	stream := route.Velocity{East: math.NaN(), North: math.NaN()}
 	if at.stream >= 0 {
-		stream = w.sea.stream[at.stream][j]
+		stream = w.flows[at.stream][j]
 	}
 	m := w.moment(at.middle, h, w.states[at.station][j], stream)
 	v := w.grid.at(r, j)

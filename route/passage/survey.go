@@ -241,29 +241,28 @@ func streamPlaces(d *Day) []route.Point {
 	return ps
 }
 
-// A marine is the tide and the streams at the instants of a grid.
-type marine struct {
-	height []float64
-	stream [][]route.Velocity // of each gauge
+// heights looks the tide up at the first n instants.
+func (s *survey) heights(tide HeightSource, n int) []float64 {
+	hs := make([]float64, n)
+	for j := range hs {
+		hs[j] = math.NaN()
+		if tide != nil {
+			hs[j] = tide.Height(s.instant(float64(j) * s.options.Step))
+		}
+	}
+	return hs
 }
 
-// marine looks tide and streams up at n instants.
-func (s *survey) marine(tide HeightSource, streams []StreamGauge, n int) *marine {
-	m := &marine{height: make([]float64, n), stream: make([][]route.Velocity, len(streams))}
-	for g := range streams {
-		m.stream[g] = make([]route.Velocity, n)
-	}
-	for j := range n {
-		at := s.instant(float64(j) * s.options.Step)
-		m.height[j] = math.NaN()
-		if tide != nil {
-			m.height[j] = tide.Height(at)
-		}
-		for g, x := range streams {
-			m.stream[g][j] = route.Velocity(x.Stream.Velocity(at))
+// flows looks each of the streams up at the first n instants.
+func (s *survey) flows(streams []StreamGauge, n int) [][]route.Velocity {
+	vs := make([][]route.Velocity, len(streams))
+	for g, x := range streams {
+		vs[g] = make([]route.Velocity, n)
+		for j := range n {
+			vs[g][j] = route.Velocity(x.Stream.Velocity(s.instant(float64(j) * s.options.Step)))
 		}
 	}
-	return m
+	return vs
 }
 
 // instant returns the instant t seconds after the epoch. It is only called
