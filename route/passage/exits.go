@@ -82,7 +82,7 @@ func (w *Water) stateAt(e route.Exit, t time.Time) route.At {
 	h := w.hour(t)
 	at := route.At{Light: w.isLight(w.seconds(t))}
 	if charted, ok := e.Charted.Get(); ok {
-		at.Depth = route.Known(charted + h.height)
+		at.Depth = route.Known(charted + h.tide.low)
 	}
 	if v := w.streamField(); v != nil {
 		at.Stream = route.Known(v(t, e.Point).Speed())

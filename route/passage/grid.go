@@ -23,9 +23,10 @@ const (
 	chGust   // gust, m/s; NaN where the record has none
 	chSea    // height of the wind sea, m
 	chSwell  // height of all swell together, m
-	chTotal  // both, m
+	chTotal  // both on the stream and the depth, m
 	chSteep  // steepness of the wind sea on the stream
-	chHeight // height of the tide above chart datum, m
+	chHeight // height of the tide above chart datum that limits on depth use, m
+	chSurf   // height of wind sea and swell if nothing broke, m
 	channels
 )
 

@@ -6,6 +6,7 @@ import (
 
 	"followingsea.example/internal/angle"
 	"followingsea.example/route"
+	"followingsea.example/tide"
 	"followingsea.example/wave"
 	"followingsea.example/wave/ride"
 	"followingsea.example/wind"
@@ -19,22 +20,33 @@ type Moment struct {
 	Time   time.Time
 	Course float64 // of the run there, degrees true
 
-	Wind     wind.Wind // over the ground, at 10 m
+	Wind     wind.Wind // over the ground, at 10 m, as the leg has it
+	WindLow  wind.Wind // the same at the low end of the leg's exposure
+	WindHigh wind.Wind // and at the high end
 	OffStern float64   // angle of the wind off the stern, degrees, 0 to 180; NaN in a calm
 	Offshore float64   // component of the wind that blows away from the nearest shore, m/s
 
 	Stream     route.Velocity
-	TideHeight float64 // above chart datum, m
-	Charted    float64 // charted depth, m
-	Depth      float64 // of water, m
+	TideHeight float64     // above chart datum, m
+	TideSpread float64     // metres either way; NaN where the source of the tide does not say
+	TideRemark tide.Remark // on the shape of the tide; Ordinary where the source does not say
+	Charted    float64     // charted depth, m
+	Depth      float64     // of water, m
+	LowDepth   float64     // what limits on depth use: Depth, at the low end of the spread where the rise or fall lasts unusually long or short
 
-	Sea       wind.Sea // the wind sea
+	Sea       wind.Sea // the wind sea, as it comes in
+	SeaLow    float64  // its height by the lowest of the growth laws that cannot be told apart, m; only from Water.Moment
+	SeaHigh   float64  // and by the highest
 	Old       wind.Sea // what earlier winds left
 	Swell     []wind.Swell
-	SwellHs   float64 // all swell and old sea together, m
-	TotalHs   float64 // wind sea and swell together, m
+	SwellHs   float64 // all swell and old sea together, as they come in, m
+	TotalHs   float64 // wind sea and swell together on the stream and the depth, with what a steep shore throws back, m
+	SurfHs    float64 // the same if nothing broke: what is compared with the depth, m
+	BreakHs   float64 // significant height at which such a sea begins to break over this depth, m; NaN in flat water
+	Reflected float64 // height of the waves that a steep shore throws back, m; 0 where none is near
 	Bump      wave.Wave
-	Steepness float64 // of the wind sea on the stream: height over length
+	Steepness float64 // of the wind sea on the stream: height over length, at most that of breaking
+	Blocked   bool    // the stream stops the waves of the wind sea
 
 	Ride     ride.Ride // what the sea brings the paddler; zero when unknown
 	Speed    float64   // through the water on the course, m/s
@@ -44,7 +56,10 @@ type Moment struct {
 	Heading  float64   // to hold the course, degrees true; NaN when it cannot be held
 	OverGrd  float64   // speed over the ground, m/s; NaN when the course cannot be held
 	ShoreAt  float64   // distance to the nearest shore, m; NaN without a coastline
-	SeaWords []string  // remarks on the sea in words
+	SeaWords []string  // remarks on the sea and the tide in words; only from Water.Moment
+
+	WaterTemp float64 // °C; NaN when not known
+	AirTemp   float64 // °C; NaN when not known
 
 	rideable float64 // least share of waves that one of the party can catch
 }
@@ -52,16 +67,13 @@ type Moment struct {
 // An hour is what the whole run shares at one instant.
 type hour struct {
 	at     time.Time
-	height float64
+	tide   level
 	swells []wind.Swell
 	swell  bool // known
 }
 
 func (w *Water) hour(at time.Time) hour {
-	h := hour{at: at, height: math.NaN()}
-	if w.day.Tide != nil {
-		h.height = w.day.Tide.Height(at)
-	}
+	h := hour{at: at, tide: levelOf(w.day.Tide, at)}
 	x := w.swellAt(at)
 	h.swells, h.swell = x.systems, x.known
 	return h
@@ -82,9 +94,10 @@ func (w *Water) moment(i int, h hour, state wind.State, stream route.Velocity) M
 	nan := math.NaN()
 	m := Moment{
 		Along: c.along + c.length/2, At: w.centres[i], Time: h.at, Course: w.courses[i],
-		TideHeight: h.height, Charted: c.charted, Depth: c.charted + h.height,
-		Stream: stream, Offshore: nan, OffStern: nan,
-		SwellHs: nan, TotalHs: nan, Steepness: nan, Heading: nan, OverGrd: nan, ShoreAt: nan,
+		TideHeight: h.tide.height, TideSpread: h.tide.spread, TideRemark: h.tide.remark,
+		Charted: c.charted, Depth: c.charted + h.tide.height, LowDepth: c.charted + h.tide.low,
+		Stream: stream, Offshore: nan, OffStern: nan, SeaLow: nan, SeaHigh: nan, WaterTemp: nan, AirTemp: nan,
+		SwellHs: nan, TotalHs: nan, SurfHs: nan, BreakHs: nan, Reflected: nan, Steepness: nan, Heading: nan, OverGrd: nan, ShoreAt: nan,
 		Sea: state.Sea, Old: state.Old, Swell: h.swells,
 	}
 	m.Wind = wind.Wind{Speed: nan, Gust: nan, From: nan}
@@ -96,6 +109,12 @@ func (w *Water) moment(i int, h hour, state wind.State, stream route.Velocity) M
 			}
 		}
 	}
+	m.WindLow, m.WindHigh = m.Wind, m.Wind
+	exposure := w.run.Factor(c.leg)
+	if exposure.Given() {
+		x := wind.Exposure(exposure).On(m.Wind)
+		m.WindLow, m.Wind, m.WindHigh = x.Low, x.Mid, x.High
+	}
 	air := route.Velocity(m.Wind.Velocity())
 	if m.Wind.Speed > 0 {
 		m.OffStern = math.Abs(angle.Diff(m.Wind.From+180, m.Course))
@@ -105,38 +124,12 @@ func (w *Water) moment(i int, h hour, state wind.State, stream route.Velocity) M
 		along, _ := air.Resolve(s.bearing + 180)
 		m.Offshore = along
 	}
-	w.onStream(&m, state, h.swell)
+	w.onWater(&m, state, h.swell, w.reaches[w.of[i]].wall)
 	w.paddle(&m, air)
+	if exposure.Given() {
+		w.band(&m)
+	}
 	return m
-}
-
-// onStream adds the swell and takes the wind sea onto the stream.
-func (w *Water) onStream(m *Moment, state wind.State, swellKnown bool) {
-	if swellKnown && state.Known() {
-		sum := state.Old.Hs * state.Old.Hs
-		for _, s := range m.Swell {
-			sum += s.Hs * s.Hs
-		}
-		m.SwellHs = math.Sqrt(sum)
-		m.TotalHs = math.Sqrt(sum + state.Sea.Hs*state.Sea.Hs)
-	}
-	if !state.Sea.Known() || state.Sea.Hs == 0 {
-		if state.Sea.Known() {
-			m.Steepness = 0
-		}
-		return
-	}
-	depth := m.waveDepth()
-	m.Bump = wave.Solve(state.Sea.Tp, depth)
-	m.Steepness = state.Sea.Hs / m.Bump.Length
-	if along, _ := m.Stream.Resolve(state.Sea.From + 180); along == along {
-		on := wave.OnCurrent(state.Sea.Tp, depth, along)
-		if on.State == wave.Blocked { // it breaks there
-			m.Steepness = breakingSteepness
-		} else {
-			m.Steepness *= on.SteepnessRatio
-		}
-	}
 }
 
 // waveDepth is the depth that waves feel: unknown depth is taken as deep, where
@@ -188,6 +181,18 @@ func (w *Water) paddle(m *Moment, air route.Velocity) {
 		if s, err := route.HoldTrack(m.Course, m.Speed, water); err == nil {
 			m.Heading, m.OverGrd = s.Heading, s.SpeedMade
 		}
+	}
+}
+
+// band widens the slow and the fast case by the band of the wind on the leg:
+// the slow case is as slow as either end of it makes the board, the fast case
+// as fast. The sea is that of the forecast wind, which blows over all of the
+// fetch.
+func (w *Water) band(m *Moment) {
+	for _, end := range []wind.Wind{m.WindLow, m.WindHigh} {
+		one := *m
+		w.paddle(&one, route.Velocity(end.Velocity()))
+		m.Slow, m.Fast = math.Min(m.Slow, one.Slow), math.Max(m.Fast, one.Fast) // a NaN stays one
 	}
 }
 

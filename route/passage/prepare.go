@@ -80,10 +80,10 @@ type Water struct {
 	day  Day
 	grid *grid
 
-	heights []float64          // of the tide, at each instant
-	flows   [][]route.Velocity // of each stream, at each instant
-	swells  []swells           // at each instant
-	states  [][]wind.State     // of each station, at each instant
+	levels []level            // of the tide, at each instant
+	flows  [][]route.Velocity // of each stream, at each instant
+	swells []swells           // at each instant
+	states [][]wind.State     // of each station, at each instant
 
 	air           air
 	before, after float64
@@ -141,7 +141,7 @@ func assemble(run route.Run, day Day, c *crew, o Options) (*Water, error) {
 	}
 	w := &Water{survey: s, crew: c, day: day, layout: s.layout(windPlaces(&day), streamPlaces(&day))}
 	end := w.end()
-	w.heights, w.flows = s.heights(day.Tide, o.instants(end)), s.flows(day.Streams, o.instants(end))
+	w.levels, w.flows = s.levels(day.Tide, o.instants(end)), s.flows(day.Streams, o.instants(end))
 	if err := w.raise(end, never); err != nil {
 		return nil, err
 	}
@@ -343,7 +343,7 @@ func (w *Water) fill() {
 // node works out one node of the grid.
 func (w *Water) node(r, j int) {
 	at := &w.reaches[r]
-	h := hour{at: w.instant(float64(j) * w.grid.step), height: w.heights[j], swells: w.swells[j].systems, swell: w.swells[j].known}
+	h := hour{at: w.instant(float64(j) * w.grid.step), tide: w.levels[j], swells: w.swells[j].systems, swell: w.swells[j].known}
 	stream := route.Velocity{East: math.NaN(), North: math.NaN()}
 	if at.stream >= 0 {
 		stream = w.flows[at.stream][j]
@@ -356,6 +356,6 @@ func (w *Water) node(r, j int) {
 	air := m.Wind.Velocity()
 	v[chWindE], v[chWindN] = air.East, air.North
 	v[chSea], v[chSwell], v[chTotal], v[chSteep] = m.Sea.Hs, m.SwellHs, m.TotalHs, m.Steepness
-	v[chHeight] = m.TideHeight
+	v[chHeight], v[chSurf] = h.tide.low, m.SurfHs
 	v[chCatch] = m.rideable
 }

@@ -96,7 +96,7 @@ type site struct {
 	layout  *layout
 	tide    HeightSource
 	streams []StreamGauge
-	heights []float64
+	levels  []level
 	flows   [][]route.Velocity
 	err     error
 }
@@ -238,7 +238,7 @@ func (s *search) one(run, member int, g *grid) error {
 		out[d] = w.keep(start, &mid, &slow, &fast)
 	}
 	if x := &s.sites[run]; x.left.Add(-1) == 0 { // nobody needs it any more
-		x.survey, x.layout, x.heights, x.flows = nil, nil, nil, nil
+		x.survey, x.layout, x.levels, x.flows = nil, nil, nil, nil
 	}
 	s.mu.Lock()
 	defer s.mu.Unlock()
@@ -263,8 +263,8 @@ func (s *search) water(run, member int, g *grid) (*Water, error) {
 	}
 	end := w.end()
 	n := w.survey.options.instants(end)
-	if w.heights = x.heights; !same(w.day.Tide, x.tide) {
-		w.heights = x.survey.heights(w.day.Tide, n)
+	if w.levels = x.levels; !same(w.day.Tide, x.tide) {
+		w.levels = x.survey.levels(w.day.Tide, n)
 	}
 	if w.flows = x.flows; !sameStreams(w.day.Streams, x.streams) {
 		w.flows = x.survey.flows(w.day.Streams, n)
@@ -300,7 +300,7 @@ func (s *search) open(x *site, c *Candidate) error {
 	x.layout = x.survey.layout(windPlaces(&d), streamPlaces(&d))
 	x.tide, x.streams = d.Tide, d.Streams
 	n := s.options.instants(x.survey.to + longestPassage)
-	x.heights, x.flows = x.survey.heights(x.tide, n), x.survey.flows(x.streams, n)
+	x.levels, x.flows = x.survey.levels(x.tide, n), x.survey.flows(x.streams, n)
 	return nil
 }
 

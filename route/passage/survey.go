@@ -22,6 +22,7 @@ type survey struct {
 	centres []route.Point // of each cell
 	courses []float64
 	shores  []shore
+	walls   []wall  // of each cell
 	length  float64 // of the run, m
 
 	stations []station
@@ -131,6 +132,9 @@ func enters(o *route.Coast, a, b route.Point) (bool, error) {
 // beside finds the nearest shore of every cell.
 func (s *survey) beside(stop func() error) error {
 	s.shores = make([]shore, len(s.cells))
+	if err := s.findWalls(); err != nil {
+		return err
+	}
 	if s.run.Coast == nil {
 		return nil
 	}
@@ -177,6 +181,7 @@ type reach struct {
 	middle       int
 	station      int
 	wind, stream int // index of the record, -1 for none
+	wall         wall
 }
 
 // A layout is the reaches of a run for wind records and streams at certain
@@ -192,7 +197,7 @@ func (s *survey) layout(winds, streams []route.Point) *layout {
 	for i, p := range s.centres {
 		at := reach{first: i, station: i / s.every, wind: nearest(p, winds), stream: nearest(p, streams)}
 		n := len(l.reaches) - 1
-		if n < 0 || s.cells[i].leg != s.cells[i-1].leg || l.reaches[n].station != at.station || l.reaches[n].wind != at.wind || l.reaches[n].stream != at.stream {
+		if n < 0 || s.cells[i].leg != s.cells[i-1].leg || l.reaches[n].station != at.station || l.reaches[n].wind != at.wind || l.reaches[n].stream != at.stream || !s.walls[i].same(s.walls[i-1]) {
 			l.reaches = append(l.reaches, at)
 			n++
 		}
@@ -202,6 +207,7 @@ func (s *survey) layout(winds, streams []route.Point) *layout {
 	for i := range l.reaches {
 		r := &l.reaches[i]
 		r.middle = (r.first + r.after) / 2
+		r.wall = nearestWall(s.walls[r.first:r.after])
 	}
 	return l
 }
@@ -241,16 +247,13 @@ func streamPlaces(d *Day) []route.Point {
 	return ps
 }
 
-// heights looks the tide up at the first n instants.
-func (s *survey) heights(tide HeightSource, n int) []float64 {
-	hs := make([]float64, n)
-	for j := range hs {
-		hs[j] = math.NaN()
-		if tide != nil {
-			hs[j] = tide.Height(s.instant(float64(j) * s.options.Step))
-		}
+// levels looks the tide up at the first n instants.
+func (s *survey) levels(tide HeightSource, n int) []level {
+	ls := make([]level, n)
+	for j := range ls {
+		ls[j] = levelOf(tide, s.instant(float64(j)*s.options.Step))
 	}
-	return hs
+	return ls
 }
 
 // flows looks each of the streams up at the first n instants.

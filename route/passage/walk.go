@@ -177,17 +177,16 @@ func (w *walk) observe(g *grid, c *cell, i int, t, dt float64, a, b *node, f flo
 	if asked&(askAngle|1<<GreatestStream) != 0 {
 		w.directions(asked, c, i, t, a, b, f)
 	}
-	total := chTotal.between(a, b, f)
 	if asked&askSea != 0 {
 		w.ex[LeastSea].least(chSea.between(a, b, f), i, t)
-		w.ex[GreatestSea].most(total, i, t)
+		w.ex[GreatestSea].most(chTotal.between(a, b, f), i, t)
 		w.ex[GreatestSwell].most(chSwell.between(a, b, f), i, t)
 		w.ex[GreatestSteepness].most(chSteep.between(a, b, f), i, t)
 	}
 	if asked&askDepth != 0 {
 		depth := c.charted + chHeight.between(a, b, f)
 		w.ex[LeastDepth].least(depth, i, t)
-		w.ex[GreatestBreaking].most(total/depthOr(depth), i, t)
+		w.ex[GreatestBreaking].most(chSurf.between(a, b, f)/depthOr(depth), i, t)
 	}
 	if asked&(1<<GreatestTimeToExit) != 0 {
 		w.ex[GreatestTimeToExit].most(g.exits.at(i, t), i, t)
