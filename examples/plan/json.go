@@ -48,6 +48,7 @@ type (
 		Notes      []string        `json:"notes"`
 		Run        jsonRun         `json:"run"`
 		Forecast   []string        `json:"forecast"`
+		Party      *jsonTogether   `json:"party"` // null for one paddler
 		Wind       []jsonWind      `json:"wind"`
 		Tide       []jsonHeight    `json:"tide"`
 		Departures []jsonDeparture `json:"departures"`
@@ -230,7 +231,7 @@ func writeJSON(w io.Writer, p *made) error {
 	}
 	dawn, dusk := p.water.Light(p.appraisals[p.best].Depart)
 	out := jsonPlan{Schema: schema, Invented: p.options.data == "", Zone: p.options.zone.String(), Notes: p.in.notes, Run: run,
-		Forecast: p.forecast(), Shown: p.best, WaysOut: p.jsonWaysOut(), Light: jsonLight{instant(dawn), instant(dusk)}, Cautions: cautions}
+		Forecast: p.forecast(), Party: p.jsonParty(), Shown: p.best, WaysOut: p.jsonWaysOut(), Light: jsonLight{instant(dawn), instant(dusk)}, Cautions: cautions}
 	if p.in.hasWind {
 		for _, s := range p.in.wind.All() {
 			out.Wind = append(out.Wind, windOf(s.Time, s.Wind))

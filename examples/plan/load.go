@@ -20,8 +20,10 @@ import (
 
 // inputs are the files of a plan, read.
 type inputs struct {
-	run     route.Run
+	runs    []candidate // the main run first; the others are read when they are asked for
+	run     route.Run   // the one that is planned
 	runFile string
+	members []member
 	wind    wind.Series
 	hasWind bool
 	swells  *wind.Swells
@@ -86,15 +88,24 @@ func load(o options) (*inputs, error) {
 		return nil, err
 	}
 	in := &inputs{}
-	if err := in.loadRun(dir); err != nil {
+	if err := in.loadRuns(dir, o); err != nil {
 		return nil, err
 	}
-	err = read(dir, "paddler.json", func(r io.Reader) (err error) { in.party, err = passage.ReadPaddlers(r); return })
+	people := "paddler.json"
+	if o.party {
+		people = "party.json"
+	}
+	err = read(dir, people, func(r io.Reader) (err error) { in.party, err = passage.ReadPaddlers(r); return })
 	if err != nil {
 		return nil, err
 	}
 	if err := in.loadWind(dir, o); err != nil {
 		return nil, err
+	}
+	if o.search {
+		if err := in.loadMembers(dir); err != nil {
+			return nil, err
+		}
 	}
 	if o.lake {
 		in.day.Swell = passage.NoSwell{}
@@ -141,31 +152,6 @@ type (
 
 func (still) Velocity(time.Time) tide.Velocity { return tide.Velocity{} }
 func (level) Height(time.Time) float64         { return 0 }
-
-func (in *inputs) loadRun(dir fs.FS) error {
-	in.runFile = "run.geojson"
-	err := read(dir, in.runFile, func(r io.Reader) (err error) { in.run, err = route.ReadRun(r); return })
-	if errors.Is(err, errMissing) {
-		in.runFile = "run.gpx"
-		err = read(dir, in.runFile, func(r io.Reader) (err error) { in.run, err = route.ReadRunGPX(r); return })
-		if errors.Is(err, errMissing) {
-			return fmt.Errorf("neither run.geojson nor run.gpx is there: want the run")
-		}
-	}
-	if err != nil {
-		return err
-	}
-	if in.run.Coast == nil {
-		in.notes = append(in.notes, in.runFile+" has no coast: fetch, wind sea and ways out are unknown")
-	}
-	if len(in.run.Exits) == 0 {
-		in.notes = append(in.notes, in.runFile+" has no exits: the ways out are unknown")
-	}
-	if _, ok := in.run.FetchDepth.Get(); !ok {
-		in.notes = append(in.notes, "the depth along the fetch is not given: the sea is worked out for deep water")
-	}
-	return nil
-}
 
 func (in *inputs) loadWind(dir fs.FS, o options) error {
 	for _, name := range []string{"wind.csv", "wind.txt"} {

@@ -15,6 +15,7 @@ import (
 	"io"
 	"io/fs"
 	"os"
+	"strings"
 	"time"
 	_ "time/tzdata" // zones on machines that have none
 
@@ -44,11 +45,16 @@ type options struct {
 	warning    string
 	anemometer float64
 	lake       bool
+	run        string
+	party      bool
+	regroup    []float64
+	search     bool
+	now        time.Time
 }
 
 // plan is the whole program; it returns the exit code.
 func plan(args []string, stdout, stderr io.Writer) int {
-	o, err := parse(args, stderr)
+	o, err := parse(args, stdout)
 	switch {
 	case errors.Is(err, flag.ErrHelp):
 		return exitPlan
@@ -84,8 +90,8 @@ func plan(args []string, stdout, stderr io.Writer) int {
 // errUse marks an option that cannot be used as given.
 var errUse = errors.New("option")
 
-func parse(args []string, stderr io.Writer) (options, error) {
-	o := options{step: 30 * time.Minute}
+func parse(args []string, help io.Writer) (options, error) {
+	o := options{step: 30 * time.Minute, now: time.Now()}
 	f := flag.NewFlagSet("plan", flag.ContinueOnError)
 	f.SetOutput(io.Discard)
 	f.StringVar(&o.data, "data", "", "folder with the files of the run and the day")
@@ -95,11 +101,14 @@ func parse(args []string, stderr io.Writer) (options, error) {
 	f.StringVar(&o.zoneName, "tz", "", "zone in which times are printed")
 	f.BoolVar(&o.json, "json", false, "print the plan as JSON")
 	f.StringVar(&o.warning, "warning", "", "official warning in force: its words, or none")
+	regroup := f.String("regroup", "", "distances in km at which a party regroups")
+	f.BoolVar(&o.party, "party", false, "plan for the party of party.json")
+	f.StringVar(&o.run, "run", "", "name of the run to plan")
 	f.BoolVar(&o.lake, "lake", false, "water without tide, stream and swell")
 	f.Float64Var(&o.anemometer, "anemometer", 0, "height of the anemometer of a buoy record in metres")
 	if err := f.Parse(args); err != nil {
 		if errors.Is(err, flag.ErrHelp) {
-			fmt.Fprint(stderr, usage)
+			fmt.Fprint(help, strings.Replace(usage, "RULES\n", ruleHelp(), 1))
 		}
 		return o, err
 	}
@@ -111,6 +120,12 @@ func parse(args []string, stderr io.Writer) (options, error) {
 	}
 	if o.anemometer != 0 && !(o.anemometer >= 1 && o.anemometer <= 100) {
 		return o, fmt.Errorf("%w -anemometer: %v: want 1 to 100 m", errUse, o.anemometer)
+	}
+	if *regroup != "" {
+		var err error
+		if o.regroup, err = kilometres("-regroup", *regroup); err != nil {
+			return o, err
+		}
 	}
 	if o.zoneName == "" {
 		o.zoneName = "UTC"
@@ -126,8 +141,11 @@ func parse(args []string, stderr io.Writer) (options, error) {
 	return o, nil
 }
 
-// demoZone is the zone of the invented coast: two hours behind UTC.
+// demoZone is the zone of the invented coast: two hours behind UTC. demoDay is
+// the day of it that is planned.
 const demoZone = "Etc/GMT+2"
+
+var demoDay = time.Date(2026, 9, 12, 14, 0, 0, 0, time.UTC)
 
 // folder returns the files of the plan.
 func (o options) folder() (fs.FS, error) {
@@ -144,6 +162,22 @@ func (o options) folder() (fs.FS, error) {
 	return os.DirFS(o.data), nil
 }
 
+// ruleHelp lists what can be limited, with the unit to write it in.
+func ruleHelp() string {
+	units := map[string]string{"m/s": "_kn", "deg": "_deg", "m": "_m", "s": "_min", "C": "_c"}
+	var b strings.Builder
+	line := strings.Repeat(" ", 17)
+	for _, r := range passage.Rules() {
+		name := r.String() + units[r.Unit()]
+		if len(line)+1+len(name) > 100 {
+			b.WriteString(line + "\n")
+			line = strings.Repeat(" ", 17)
+		}
+		line += " " + name
+	}
+	return b.String() + line + "\n"
+}
+
 const usage = `Plan prints a plan for a day on the water from the files of a folder.
 
   go run ./examples/plan                     the embedded demonstration: an invented coast
@@ -152,9 +186,12 @@ const usage = `Plan prints a plan for a day on the water from the files of a fol
 
 Options
   -data DIR       folder with the files below; without it the demonstration is planned
-  -from, -to T    first and last departure: 08:00 on the last whole day of the forecast, or
-                  2026-06-21T08:00 in the zone of -tz, or RFC 3339; without them the daylight of that day
+  -from, -to T    first and last departure: 08:00, 2026-06-21, 2026-06-21T08:00 (in the zone of -tz), or
+                  RFC 3339. Without them: the daylight of today, or of the last day of the wind record
   -step D         time between departures: 15m, 1h (30m)
+  -run NAME       plan this run of the folder runs: the name of its file without the ending, or of the run
+  -party          plan for the party of party.json instead of the paddler of paddler.json
+  -regroup KM,... distances along the run at which a party regroups: 5,9
   -tz ZONE        zone in which times are printed, by its name in the time zone database (UTC)
   -warning TEXT   the official warning in force, in its own words, or none if you have
                   looked and there is none; without it that is unknown
@@ -175,6 +212,7 @@ and the plan says so.
                   unknown, and that landing is never counted on.
                   LineStrings or Polygons with role "coast"; Polygons with role "avoid", "traffic", "no-signal".
   run.gpx         instead: a GPX 1.1 route, and waypoints of type exit
+  runs/NAME.geojson, NAME.gpx   further runs. One without coast, exits or areas has those of the main run
   wind.csv        time,wind_speed_kn,wind_gust_kn,wind_from_deg,air_temperature_c,water_temperature_c
                   2026-06-21T08:00:00+01:00,12,16,240,17,14
                   some days of history and the forecast; m_s, km_h, mph for other units.
@@ -192,7 +230,9 @@ and the plan says so.
   paddler.json    {"name": "...", "cruise_km_h": 6, "sprint_km_h": 10, "mass_kg": 95, "board_length_m": 4.2,
                    "endurance_h": 3, "variation_east_deg": -2, "variation_date": "2026-01-01",
                    "limits": {"least_wind_kn": 12, "greatest_wind_kn": 22, "least_daylight_min": 60}}
-                  or {"party": [{...}, {...}]}
+                  A limit that is left out is not asked for. What can be limited:
+RULES
+  party.json      {"party": [{...}, {...}]}: the same of each, and "leader": true of who leads
 
 Exit code: 0 when a plan was printed, even one in which every departure breaks a limit; 2 when a file or an
 option cannot be used; 1 for a failure of the program.

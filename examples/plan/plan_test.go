@@ -9,6 +9,7 @@ import (
 	"runtime"
 	"strings"
 	"testing"
+	"time"
 )
 
 // copyDemo writes the demonstration's files to a folder, so that a test can
@@ -308,8 +309,8 @@ func TestClockChange(t *testing.T) {
 	dir := copyDemo(t)
 	for _, name := range []string{"wind.csv", "swell.csv", "tide.csv"} {
 		s := get(t, dir, name)
-		for from, to := range map[string]string{"2026-09-13": "2026-10-26", "2026-09-12": "2026-10-25", "2026-09-11": "2026-10-24", "2026-09-10": "2026-10-23"} {
-			s = strings.ReplaceAll(s, from, to)
+		for day := time.Date(2026, 9, 19, 0, 0, 0, 0, time.UTC); day.Day() >= 10; day = day.AddDate(0, 0, -1) {
+			s = strings.ReplaceAll(s, day.Format("2006-01-02"), day.AddDate(0, 0, 43).Format("2006-01-02"))
 		}
 		put(t, dir, name, s)
 	}
@@ -334,8 +335,8 @@ func TestOptions(t *testing.T) {
 			t.Errorf("%v: exit %d: %s", args, code, stderr)
 		}
 	}
-	code, _, stderr := do("-h")
-	if code != exitPlan || !strings.Contains(stderr, "wind.csv") || !strings.Contains(stderr, "paddler.json") {
+	code, help, stderr := do("-h")
+	if code != exitPlan || stderr != "" || !strings.Contains(help, "wind.csv") || !strings.Contains(help, "paddler.json") {
 		t.Errorf("-h: exit %d: %s", code, stderr)
 	}
 }

@@ -127,6 +127,7 @@ func writeText(w io.Writer, p *made) error {
 	out := page{bufio.NewWriter(w)}
 	p.writeRun(out)
 	p.writeForecast(out)
+	p.writeParty(out)
 	p.writeDepartures(out)
 	p.writeTimeline(out)
 	p.writeWaysOut(out)
@@ -171,6 +172,9 @@ func (p *made) writeRun(out page) {
 	}
 	for _, a := range run.Areas {
 		out.line("  Area: %s (%s)%s", a.Name, a.Kind, note(a.Note))
+	}
+	if len(p.in.runs) > 1 {
+		out.paragraph("  ", "Runs of this folder: "+strings.Join(p.in.runNames(), ", ")+"; -run NAME plans one.")
 	}
 }
 
@@ -245,7 +249,11 @@ func (p *made) variationWords() string {
 }
 
 func (p *made) writeForecast(out page) {
-	out.head("The forecast")
+	head := "The forecast"
+	if p.manyDays() {
+		head += p.appraisals[p.best].Depart.In(p.options.zone).Format(" around Monday 2 January")
+	}
+	out.head(head)
 	for _, n := range p.in.notes {
 		out.paragraph("  ! ", n)
 	}
@@ -257,17 +265,11 @@ func (p *made) writeForecast(out page) {
 func (p *made) writeDepartures(out page) {
 	out.head("Departures against your own limits")
 	var asked []string
-	for _, r := range passage.Rules() {
-		if x, ok := p.paddler.Limits[r].Get(); ok {
-			if r.Unit() == "bool" {
-				asked = append(asked, r.Words())
-			} else {
-				asked = append(asked, r.Words()+" "+quantity(r, x))
-			}
-		}
+	for _, f := range p.appraisals[p.best].Findings {
+		asked = append(asked, strings.TrimSpace(f.Rule.Words()+" "+limitWords(f)))
 	}
 	if len(asked) == 0 {
-		out.line("  No limits are set in paddler.json: nothing is compared.")
+		out.line("  No limits are set: nothing is compared.")
 	} else {
 		out.paragraph("  ", "Limits: "+strings.Join(asked, "; ")+".")
 	}
@@ -307,12 +309,7 @@ func (p *made) writeDepartures(out page) {
 // withinWords lists the departures that keep every limit, neighbours as a
 // span.
 func (p *made) withinWords() string {
-	asked := false
-	for _, l := range p.paddler.Limits {
-		_, is := l.Get()
-		asked = asked || is
-	}
-	if !asked {
+	if len(p.appraisals[p.best].Findings) == 0 {
 		return "Set limits in paddler.json to have the departures compared with them; -h names a few."
 	}
 	var spans []string
@@ -377,7 +374,11 @@ func (p *made) findingWords(f passage.Finding) string {
 			if f.Rule.AtLeast() {
 				side = " short"
 			}
-			s += ", " + quantity(f.Rule, math.Abs(f.Margin)) + side
+			by := quantity(f.Rule, math.Abs(f.Margin))
+			if strings.Trim(by[:strings.IndexAny(by+" ", " ")], "0.:") == "" {
+				by = "just"
+			}
+			s += ", " + by + side
 		}
 	}
 	if !f.Time.IsZero() {

@@ -45,7 +45,7 @@ func (p *made) turnsOfTide(from, to time.Time) []string {
 		if i+1 < len(turns) && turns[i+1].Time.Before(from) || i > 0 && turns[i-1].Time.After(to) {
 			continue
 		}
-		out = append(out, turnOfTide(t)+" "+p.stamp(t.Time)+" "+number(t.Height, 1)+" m")
+		out = append(out, turnOfTide(t)+" "+p.clock(t.Time)+" "+number(t.Height, 1)+" m")
 	}
 	return out
 }
@@ -81,9 +81,9 @@ func (p *made) streamWords(from, to time.Time) string {
 		}
 		switch d := math.Abs(angle.Diff(set, v.Toward())); {
 		case set != set:
-			parts = append(parts, fmt.Sprintf("sets %s at %s", bearing(v.Toward()), p.stamp(t)))
+			parts = append(parts, fmt.Sprintf("sets %s at %s", bearing(v.Toward()), p.clock(t)))
 		case d > 90:
-			parts = append(parts, fmt.Sprintf("%s from about %s", bearing(v.Toward()), p.stamp(t)))
+			parts = append(parts, fmt.Sprintf("%s from about %s", bearing(v.Toward()), p.clock(t)))
 		}
 		set = v.Toward()
 	}
@@ -94,7 +94,7 @@ func (p *made) streamWords(from, to time.Time) string {
 	if len(parts) == 0 {
 		s = "Stream: slack"
 	}
-	s += fmt.Sprintf("; at most %s kn, at %s", kn(most), p.stamp(mostAt))
+	s += fmt.Sprintf("; at most %s kn, at %s", kn(most), p.clock(mostAt))
 	if missing {
 		s += "; not known for some of these hours"
 	}

@@ -22,6 +22,7 @@ type made struct {
 	best       int // index of the departure shown in full
 	legs       []passage.Leg
 	escapes    escapes
+	together   together
 }
 
 // mostDepartures bounds a plan.
@@ -29,6 +30,11 @@ const mostDepartures = 2000
 
 func work(in *inputs, o options) (*made, error) {
 	p := &made{in: in, options: o, paddler: in.party[0]}
+	for _, who := range in.party[1:] { // whoever knows the variation
+		if _, ok := p.paddler.Variation.East.Get(); !ok {
+			p.paddler.Variation = who.Variation
+		}
+	}
 	var err error
 	if p.path, err = route.NewPath(in.run.Points...); err != nil {
 		return nil, fmt.Errorf("%s: %w", in.runFile, err)
@@ -40,7 +46,7 @@ func work(in *inputs, o options) (*made, error) {
 	if n := int(to.Sub(from)/o.step) + 1; n > mostDepartures {
 		return nil, fmt.Errorf("%w -step: %v makes %d departures: want at most %d", errUse, o.step, n, mostDepartures)
 	}
-	p.water, err = passage.Prepare(in.run, in.day, p.paddler, passage.Options{From: from, To: to})
+	p.water, err = in.prepare(in.run, in.day, o, from, to)
 	if err != nil {
 		return nil, err
 	}
@@ -59,7 +65,10 @@ func work(in *inputs, o options) (*made, error) {
 	if p.legs, err = p.water.Timeline(p.appraisals[p.best].Depart); err != nil {
 		return nil, err
 	}
-	p.escapes, err = p.escape()
+	if p.escapes, err = p.escape(); err != nil {
+		return nil, err
+	}
+	p.together, err = p.meet()
 	return p, err
 }
 
@@ -80,53 +89,90 @@ func better(a, b passage.Appraisal) bool {
 }
 
 // departures finds the first and the last departure: what the options ask
-// for, or the daylight of the last whole day of the forecast.
+// for, or the daylight of the day of the forecast.
 func departures(in *inputs, o options) (from, to time.Time, err error) {
-	day := time.Now().In(o.zone)
-	if in.hasWind {
-		day = in.wind.End().In(o.zone)
-	}
-	var dawn, dusk time.Time
-	for range 3 {
-		light, err := route.Daylight(in.run.Points[0], day)
-		if err != nil {
-			return from, to, fmt.Errorf("the light at the start: %w", err)
-		}
-		dawn, dusk = light.CivilDawn.Time, light.CivilDusk.Time
-		if light.CivilDawn.State != route.Happens || light.CivilDusk.State != route.Happens {
-			dawn = time.Date(day.Year(), day.Month(), day.Day(), 0, 0, 0, 0, o.zone)
-			dusk = dawn.AddDate(0, 0, 1)
-		}
-		if !in.hasWind || !in.wind.End().Before(dusk) {
-			break
-		}
-		day = day.AddDate(0, 0, -1)
+	day, dawn, dusk, err := in.pickDay(o)
+	if err != nil {
+		return from, to, err
 	}
 	from, to = upTo(dawn, o.step), dusk
 	if o.from != "" {
-		if from, err = moment("-from", o.from, day, o.zone); err != nil {
+		whole := false
+		if from, whole, err = moment("-from", o.from, day, o.zone); err != nil {
 			return from, to, err
 		}
-		to = from.Truncate(time.Minute).Add(dusk.Sub(dawn))
-		if from.After(dawn) && from.Before(dusk) {
-			to = dusk
+		day = from
+		if dawn, dusk, err = in.lightOf(from, o); err != nil {
+			return from, to, err
+		}
+		if whole {
+			from = upTo(dawn, o.step)
+		}
+		if to = dusk; !from.Before(dusk) {
+			to = from
 		}
 	}
 	if o.to != "" {
-		if o.from != "" {
-			day = from.In(o.zone)
-		}
-		if to, err = moment("-to", o.to, day, o.zone); err != nil {
+		whole := false
+		if to, whole, err = moment("-to", o.to, day, o.zone); err != nil {
 			return from, to, err
+		}
+		if whole {
+			if _, to, err = in.lightOf(to, o); err != nil {
+				return from, to, err
+			}
 		}
 	}
 	if to.Before(from) {
-		return from, to, fmt.Errorf("%w -to: %s is before the first departure, %s", errUse, clockOf(to, o), clockOf(from, o))
+		return from, to, fmt.Errorf("%w -to: %s is before the first departure, %s", errUse, longClock(to, o), longClock(from, o))
 	}
 	if to.Sub(from) > 15*24*time.Hour {
-		return from, to, fmt.Errorf("%w -to: %s is more than 15 days after the first departure", errUse, clockOf(to, o))
+		return from, to, fmt.Errorf("%w -to: %s is more than 15 days after the first departure, %s", errUse, longClock(to, o), longClock(from, o))
 	}
 	return from, to, nil
+}
+
+func longClock(t time.Time, o options) string { return t.In(o.zone).Format("2006-01-02 15:04 MST") }
+
+// pickDay chooses the day that is planned, where nothing is asked for: today,
+// if the wind is known for all of its daylight, or else the last day of which
+// that is true; without wind, today.
+func (in *inputs) pickDay(o options) (day, dawn, dusk time.Time, err error) {
+	today := o.now
+	if o.data == "" {
+		today = demoDay
+	}
+	day = today
+	for i := 0; ; i++ {
+		if dawn, dusk, err = in.lightOf(day, o); err != nil || !in.hasWind {
+			return day, dawn, dusk, err
+		}
+		if i > 3 || !in.wind.Start().After(dawn) && !in.wind.End().Before(dusk) {
+			return day, dawn, dusk, nil
+		}
+		if i == 0 {
+			day = in.wind.End()
+		} else {
+			day = day.AddDate(0, 0, -1)
+		}
+	}
+}
+
+// lightOf returns the start and the end of civil twilight at the launch on the
+// day, in the zone of the plan, of an instant; where there is none, midnight and
+// midnight.
+func (in *inputs) lightOf(at time.Time, o options) (dawn, dusk time.Time, err error) {
+	at = at.In(o.zone)
+	light, err := route.Daylight(in.run.Points[0], at)
+	if err != nil {
+		return dawn, dusk, fmt.Errorf("the light at the start: %w", err)
+	}
+	dawn, dusk = light.CivilDawn.Time, light.CivilDusk.Time
+	if light.CivilDawn.State != route.Happens || light.CivilDusk.State != route.Happens {
+		dawn = time.Date(at.Year(), at.Month(), at.Day(), 0, 0, 0, 0, o.zone)
+		dusk = dawn.AddDate(0, 0, 1)
+	}
+	return dawn, dusk, nil
 }
 
 // upTo rounds a time up to a whole step after midnight UTC.
@@ -138,21 +184,25 @@ func upTo(t time.Time, step time.Duration) time.Time {
 }
 
 // moment reads a time of the command line: 08:00 on the day, 2026-06-21T08:00 in
-// the zone, or RFC 3339.
-func moment(option, s string, day time.Time, zone *time.Location) (time.Time, error) {
+// the zone, RFC 3339, or a day as a whole, 2026-06-21, of which it returns noon.
+func moment(option, s string, day time.Time, zone *time.Location) (t time.Time, whole bool, err error) {
 	if t, err := time.Parse(time.RFC3339, s); err == nil {
-		return t, nil
+		return t, false, nil
 	}
 	if t, err := time.ParseInLocation("2006-01-02T15:04", s, zone); err == nil {
-		return t, nil
+		return t, false, nil
+	}
+	if t, err := time.ParseInLocation("2006-01-02", s, zone); err == nil {
+		return t.Add(12 * time.Hour), true, nil
 	}
 	if t, err := time.Parse("15:04", s); err == nil {
-		return time.Date(day.Year(), day.Month(), day.Day(), t.Hour(), t.Minute(), 0, 0, zone), nil
+		day = day.In(zone)
+		return time.Date(day.Year(), day.Month(), day.Day(), t.Hour(), t.Minute(), 0, 0, zone), false, nil
 	}
-	return time.Time{}, fmt.Errorf("%w %s: %q: want 08:00, 2026-06-21T08:00, or 2026-06-21T08:00:00Z", errUse, option, s)
+	return time.Time{}, false, fmt.Errorf("%w %s: %q: want 08:00, 2026-06-21, 2026-06-21T08:00, or 2026-06-21T08:00:00Z", errUse, option, s)
 }
 
-// gap is the longest stretch of the run between neighbouring exits, along it.
+// An exitPlace is an exit with its place along the run and its distance off it.
 type exitPlace struct {
 	exit  route.Exit
 	along float64
@@ -224,8 +274,10 @@ func (p *made) windInWords() []string {
 			fmt.Sprintf("From before to during it %s; from during to after it %s.", turnWords(around.Settling), turnWords(around.Lasting)))
 	}
 	level := 10 * wind.Knot
-	if l, ok := p.paddler.Limits[passage.LeastWind].Get(); ok && l > 0 {
-		level = l
+	for _, f := range a.Findings {
+		if f.Rule == passage.LeastWind && f.Limit > 0 {
+			level = f.Limit
+		}
 	}
 	if on, err := s.Onset(start, level); err == nil {
 		when := "rose past"
