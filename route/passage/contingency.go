@@ -228,10 +228,13 @@ func (w *Water) adrift(from route.Point, at time.Time, wind, stream route.Field)
 
 // pace returns the seconds after the start at which the expected walk is at a
 // distance along the run; NaN beyond where it ends.
-func (w *Water) pace(start float64) route.Pace {
+func (w *Water) pace(start float64) route.Pace { return w.paceIn(start, laneExpected) }
+
+// paceIn is the pace of a lane.
+func (w *Water) paceIn(start float64, by lane) route.Pace {
 	var along, after []float64
 	var k walk
-	w.grid.run(&k, start, laneExpected, func(i int, enter, leave float64) {
+	w.grid.run(&k, start, by, func(i int, enter, leave float64) {
 		if i == 0 {
 			along, after = append(along, 0), append(after, 0)
 		}

@@ -19,6 +19,10 @@ var passageAshoreSubjects = []reference.Subject{
 	{Name: "passage.Ashore.CallOrder", Func: passage.Ashore.CallOrder, Class: reference.Data, Tests: []string{"TestAshoreText"}},
 	{Name: "passage.Ashore.Event", Func: passage.Ashore.Event, Class: reference.Composed, Tests: []string{"TestAshoreEvent", "TestAshoreWithoutAnArrival"}},
 	{Name: "passage.WriteAshore", Func: passage.WriteAshore, Class: reference.Writer, Tests: []string{"TestAshoreText", "TestAshoreWithoutAnArrival", "FuzzForm"}},
+	{Name: "passage.Water.Deck", Func: (*passage.Water).Deck, Class: reference.Plan, Tests: []string{"TestDeckByHand", "TestDeckFailSafe", "TestDeckForecastEnds"}},
+	{Name: "passage.Water.Launch", Func: (*passage.Water).Launch, Class: reference.Proposal, Tests: []string{"TestLaunch", "TestLaunchNeverImproves"}},
+	{Name: "passage.Water.Tolerances", Func: (*passage.Water).Tolerances, Class: reference.Proposal, Tests: []string{"TestTolerancesByHand"}},
+	{Name: "passage.Water.Visits", Func: (*passage.Water).Visits, Class: reference.Plan, Tests: []string{"TestVisitsByHand"}},
 }
 
 var passageAshoreChecks = []reference.Check{}
