@@ -17,7 +17,7 @@ func (w *Water) rest(cell int, t float64, by lane) walk {
 // places, its sea so many times as high. Its nodes are worked out as they are
 // asked for, so that a few passages cost little; it belongs to one goroutine.
 func (w *Water) again(day Day, sea float64) (*Water, error) {
-	a := &Water{survey: w.survey, layout: w.layout, crew: w.crew, day: day, heights: w.heights, flows: w.flows}
+	a := &Water{survey: w.survey, layout: w.layout, crew: w.crew, day: day, levels: w.levels, flows: w.flows}
 	end := w.end()
 	if err := a.raise(end, never); err != nil {
 		return nil, err
