@@ -81,6 +81,35 @@ func haversine(a, b route.Point) route.Leg {
 	return route.Leg{From: a, To: b, Distance: d, Course: c, End: e}
 }
 
+// BenchmarkShortRatio times the short geodesic and the haversine by turns in one
+// process: distance and courses, and the distance alone. 1 or less is no dearer.
+func BenchmarkShortRatio(b *testing.B) {
+	ratio := func(fast, plain func(i int)) func(*testing.B) {
+		return func(b *testing.B) {
+			var a, c time.Duration
+			for b.Loop() {
+				t0 := time.Now()
+				for i := range 4096 {
+					plain(i & 63)
+				}
+				t1 := time.Now()
+				for i := range 4096 {
+					fast(i & 63)
+				}
+				a, c = a+t1.Sub(t0), c+time.Since(t1)
+			}
+			b.ReportMetric(c.Seconds()/a.Seconds(), "of-haversine")
+			b.ReportMetric(c.Seconds()*1e9/float64(b.N)/4096, "ns/line")
+		}
+	}
+	b.Run("with courses", ratio(
+		func(i int) { sinkLeg = route.ShortInverse(benchPoints[i][0], benchPoints[i][1]) },
+		func(i int) { sinkLeg = haversine(benchPoints[i][0], benchPoints[i][1]) }))
+	b.Run("distance", ratio(
+		func(i int) { sinkF = route.ShortDistance(benchPoints[i][0], benchPoints[i][1]) },
+		func(i int) { sinkF = haversineDistance(benchPoints[i][0], benchPoints[i][1]) }))
+}
+
 func BenchmarkExp(b *testing.B) {
 	x := 0.3
 	for range b.N {

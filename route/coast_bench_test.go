@@ -3,6 +3,7 @@ package route
 import (
 	"math"
 	"testing"
+	"time"
 )
 
 var sinkFloats []float64
@@ -29,6 +30,21 @@ func BenchmarkFetchRose(b *testing.B) {
 		for i := 0; i < b.N; i++ {
 			sinkFloats = scanRose(c, eyes[i%len(eyes)], 36, 200000)
 		}
+	})
+	b.Run("ratio", func(b *testing.B) {
+		const turns = 100
+		var slow, fast time.Duration
+		for i := 0; i < b.N; i++ {
+			eye := eyes[i%len(eyes)]
+			t0 := time.Now()
+			sinkFloats = scanRose(c, eye, 36, 200000)
+			t1 := time.Now()
+			for range turns {
+				sinkFloats = c.FetchRose(eye, 36, 200000)
+			}
+			slow, fast = slow+t1.Sub(t0), fast+time.Since(t1)
+		}
+		b.ReportMetric(turns*slow.Seconds()/fast.Seconds(), "x-scan")
 	})
 }
 

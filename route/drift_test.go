@@ -92,7 +92,9 @@ func TestCraftsAreCopies(t *testing.T) {
 	c[0].Name = "x"
 	r := route.AngleRows()
 	r[0].Name = "x"
-	if route.Crafts()[0].Name == "x" || route.AngleRows()[0].Name == "x" {
+	m := route.MeasuredRows()
+	m[0].Share = 1
+	if route.MeasuredRows()[0].Share == 1 || route.Crafts()[0].Name == "x" || route.AngleRows()[0].Name == "x" {
 		t.Error("the table can be written")
 	}
 	if _, err := route.FindCraft("stand-up board"); !errors.Is(err, route.ErrCraft) {

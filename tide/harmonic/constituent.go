@@ -356,6 +356,25 @@ func YearArgument(name string, year int, by Elements) (argument, factor float64)
 	return angle.Wrap(l.Argument(name) + u), f
 }
 
+// ArgumentAt returns the argument V + u of a constituent at an instant, in degrees
+// in [0, 360), and the node factor f, both with the nodes of that instant. A
+// constituent of amplitude H and Greenwich phase lag g then adds f H cos(V + u − g).
+//
+// Lists that carry the satellites of each constituent one by one, as the Canadian
+// one does, differ by up to 0.7 degrees: in S2 and P1, which have none here, by all of
+// their satellites.
+//
+// Special cases are:
+//
+//	ArgumentAt = NaN, NaN for a constituent or elements that are not known
+//
+// Source: [Schureman1958] formulas 65 to 235 and table 2; [CHS-Argument].
+func ArgumentAt(name string, at time.Time, by Elements) (argument, factor float64) {
+	l := LongitudesAt(at, by)
+	f, u := l.Node(name)
+	return angle.Wrap(l.Argument(name) + u), f
+}
+
 // yearOf returns the beginning and the middle of a year.
 func yearOf(year int) (start, middle time.Time) {
 	start = time.Date(year, 1, 1, 0, 0, 0, 0, time.UTC)

@@ -868,3 +868,24 @@ func TestTurnsOfAnyTide(t *testing.T) {
 		}
 	})
 }
+
+// TestArgumentAtPredicts: heights are the sum of f H cos(V + u − g).
+func TestArgumentAtPredicts(t *testing.T) {
+	s := all37()
+	td, err := harmonic.New(s, harmonic.AtInstant)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for d := range 40 {
+		at := time.Date(2026, 1, 1, 0, 17, 0, 0, time.UTC).Add(time.Duration(d) * 229 * time.Hour)
+		want := s.Z0
+		for _, c := range s.Constituents {
+			v, f := harmonic.ArgumentAt(c.Name, at, harmonic.Modern)
+			want += f * c.Amplitude * math.Cos((v-c.Lag)*math.Pi/180)
+		}
+		near(t, at.String(), td.Height(at), want, 1e-9)
+	}
+	if v, f := harmonic.ArgumentAt("nothing", time.Now(), harmonic.Modern); !math.IsNaN(v) || !math.IsNaN(f) {
+		t.Errorf("an unknown constituent has the argument %v and the factor %v", v, f)
+	}
+}

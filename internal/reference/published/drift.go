@@ -94,6 +94,16 @@ var driftSubjects = []reference.Subject{
 			}
 			return routeLeewayOut(in, r.Leeway(route.From(in.F("wind"), in.F("wind_from")), s)), nil
 		}},
+	{Name: "route.MeasuredRows", Func: route.MeasuredRows, Class: reference.Data, Args: []reference.Arg{reference.Text("craft", "outrigger-canoe"), reference.Text("load", "1 person")},
+		Results: []reference.Result{{Name: "share", Unit: "1"}}, Tests: []string{"TestCraftsAreCopies"},
+		Eval: func(in reference.In) (reference.Out, error) {
+			for _, r := range route.MeasuredRows() {
+				if r.Name == in.S("craft") && r.Load == in.S("load") {
+					return routeOne(r.Share), nil
+				}
+			}
+			return nil, errRouteState
+		}},
 	{Name: "route.Drift.End", Func: route.Drift.End, Class: reference.Accessor, Tests: []string{"TestPairByHand"}},
 	{Name: "route.Drifter.Pair", Func: route.Drifter.Pair, Class: reference.Composed, Tests: []string{"TestPairByHand", "TestDriftSplitsItsSteps", "TestDriftRefuses"}},
 	{Name: "route.Drifter.Cloud", Func: route.Drifter.Cloud, Class: reference.Composed, Tests: []string{"TestCloudHasThePublishedScatter", "TestCloudRepeats", "TestGybing", "TestDriftRefuses"}},
@@ -162,6 +172,10 @@ var driftChecks = routeConcat(
 	routeManualRow("raft-no-ballast", "Life raft, no ballast, unknown", "0.042", "0.03", "28"),
 	routeManualRow("raft-deep-ballast", "Life raft, deep ballast, canopied", "0.030", "0.02", "13"),
 	[]reference.Check{
+		{ID: "brushett-canoe", Subject: "route.MeasuredRows", In: "craft=outrigger-canoe, load=1 person", Printed: "2.40", Unit: "%", Basis: reference.Printed, Source: "Brushett2014", Locator: "abstract"},
+		{ID: "brushett-scooter", Subject: "route.MeasuredRows", In: "craft=water-scooter, load=1 person", Printed: "4.24", Unit: "%", Basis: reference.Printed, Source: "Brushett2014", Locator: "abstract"},
+		{ID: "brushett-skiff-light", Subject: "route.MeasuredRows", In: "craft=skiff-5.8m, load=1 person", Printed: "7.71", Unit: "%", Basis: reference.Printed, Source: "Brushett2014", Locator: "abstract"},
+		{ID: "brushett-skiff-full", Subject: "route.MeasuredRows", In: "craft=skiff-5.8m, load=13 persons", Printed: "4.40", Unit: "%", Basis: reference.Printed, Source: "Brushett2014", Locator: "abstract"},
 		{ID: "fit-line", Subject: "route.Fit.At", In: "slope=0.02, offset=0.1, wind=10", Printed: "0.3", Basis: reference.Exact},
 		{ID: "leeway-survival-suit-right", Subject: "route.Craft.Leeway", In: "craft=person-survival-suit, side=right, wind=10, wind_from=180", Result: "east", Printed: "10.3", Unit: "cm/s", Basis: reference.Peer, Source: "OpenDrift", Locator: "test of the crosswind direction, PIW-4"},
 		{ID: "leeway-survival-suit-left", Subject: "route.Craft.Leeway", In: "craft=person-survival-suit, side=left, wind=10, wind_from=180", Result: "east", Printed: "-3.95", Unit: "cm/s", Basis: reference.Peer, Source: "OpenDrift", Locator: "test of the crosswind direction, PIW-4"},

@@ -11,7 +11,7 @@ import (
 	"followingsea.example/tide/harmonic"
 )
 
-var harmonicChecks = slices.Concat(harmonicNodeChecks, harmonicYearChecks(), harmonicPredictionChecks())
+var harmonicChecks = slices.Concat(harmonicNodeChecks, chsChecks, harmonicYearChecks(), harmonicPredictionChecks())
 
 var (
 	constituentArg = reference.Text("constituent", "M2")
@@ -91,6 +91,12 @@ var harmonicSubjects = []reference.Subject{
 			f, u := harmonic.Longitudes{N: in.F("n"), P: in.F("p")}.Node(in.S("constituent"))
 			return reference.Out{"f": f, "u": u}, nil
 		}, NoneFound: map[string]string{"all": "printed f and u for a given N and P: the tables go by year, and pay for harmonic.YearArgument, which is this at mid-year"}, Tests: []string{"TestNodesAreSmooth", "TestYearArgumentIsArgumentAndNode"}},
+	{Name: "harmonic.ArgumentAt", Func: harmonic.ArgumentAt, Class: reference.Formula, Args: []reference.Arg{constituentArg, atArg, elementsArg},
+		Results: []reference.Result{{Name: "argument", Unit: "deg"}, {Name: "factor", Unit: "1"}},
+		Eval: func(in reference.In) (reference.Out, error) {
+			v, f := harmonic.ArgumentAt(in.S("constituent"), in.T("at"), harmonicElements(in.S("elements")))
+			return reference.Out{"argument": v, "factor": f}, nil
+		}, Tests: []string{"TestArgumentAtPredicts"}},
 	{Name: "harmonic.YearArgument", Func: harmonic.YearArgument, Class: reference.Formula, Args: []reference.Arg{constituentArg, reference.Number("year", "1", reference.Between(1600, 2500), 2026), elementsArg},
 		Results: []reference.Result{{Name: "argument", Unit: "deg"}, {Name: "factor", Unit: "1"}},
 		Eval: func(in reference.In) (reference.Out, error) {

@@ -255,3 +255,23 @@ func harmonicPredictionChecks() []reference.Check {
 func stamp(at string) string {
 	return strings.ToLower(strings.NewReplacer(":00Z", "", ":", "", "Z", "").Replace(at))
 }
+
+// chsWhy says why the Canadian arguments are not met to their last digit.
+const chsWhy = "that list carries the satellites of each constituent one by one, for a latitude; met to its last digit by a program with those satellites, and to this by the factors of Schureman"
+
+// chsChecks are arguments V + u of the Canadian list at the beginning of two years.
+var chsChecks = []reference.Check{
+	{ID: "chs-2021-m2", Subject: "harmonic.ArgumentAt", In: "constituent=M2, at=2021-01-01T00:00:00Z, elements=modern", Result: "argument", Printed: "304.098", Basis: reference.Printed, Source: "CHS-Argument", Locator: "2021, 0 h UT", Tol: 0.4, Why: chsWhy},
+	{ID: "chs-2021-s2", Subject: "harmonic.ArgumentAt", In: "constituent=S2, at=2021-01-01T00:00:00Z, elements=modern", Result: "argument", Printed: "0.138", Basis: reference.Printed, Source: "CHS-Argument", Locator: "2021, 0 h UT", Tol: 0.4, Why: chsWhy},
+	{ID: "chs-2021-n2", Subject: "harmonic.ArgumentAt", In: "constituent=N2, at=2021-01-01T00:00:00Z, elements=modern", Result: "argument", Printed: "33.743", Basis: reference.Printed, Source: "CHS-Argument", Locator: "2021, 0 h UT", Tol: 0.4, Why: chsWhy},
+	{ID: "chs-2021-k1", Subject: "harmonic.ArgumentAt", In: "constituent=K1, at=2021-01-01T00:00:00Z, elements=modern", Result: "argument", Printed: "2.518", Basis: reference.Printed, Source: "CHS-Argument", Locator: "2021, 0 h UT", Tol: 0.4, Why: chsWhy},
+	{ID: "chs-2021-o1", Subject: "harmonic.ArgumentAt", In: "constituent=O1, at=2021-01-01T00:00:00Z, elements=modern", Result: "argument", Printed: "304.678", Basis: reference.Printed, Source: "CHS-Argument", Locator: "2021, 0 h UT", Tol: 0.6, Why: chsWhy},
+	{ID: "chs-2021-k2", Subject: "harmonic.ArgumentAt", In: "constituent=K2, at=2021-01-01T00:00:00Z, elements=modern", Result: "argument", Printed: "184.784", Basis: reference.Printed, Source: "CHS-Argument", Locator: "2021, 0 h UT", Tol: 0.4, Why: chsWhy},
+	{ID: "chs-2022-m2", Subject: "harmonic.ArgumentAt", In: "constituent=M2, at=2022-01-01T00:00:00Z, elements=modern", Result: "argument", Printed: "45.013", Basis: reference.Printed, Source: "CHS-Argument", Locator: "2022, 0 h UT", Tol: 0.4, Why: chsWhy},
+	{ID: "chs-2022-s2", Subject: "harmonic.ArgumentAt", In: "constituent=S2, at=2022-01-01T00:00:00Z, elements=modern", Result: "argument", Printed: "0.113", Basis: reference.Printed, Source: "CHS-Argument", Locator: "2022, 0 h UT", Tol: 0.4, Why: chsWhy},
+	{ID: "chs-2022-n2", Subject: "harmonic.ArgumentAt", In: "constituent=N2, at=2022-01-01T00:00:00Z, elements=modern", Result: "argument", Printed: "46.360", Basis: reference.Printed, Source: "CHS-Argument", Locator: "2022, 0 h UT", Tol: 0.4, Why: chsWhy},
+	{ID: "chs-2022-k1", Subject: "harmonic.ArgumentAt", In: "constituent=K1, at=2022-01-01T00:00:00Z, elements=modern", Result: "argument", Printed: "3.577", Basis: reference.Printed, Source: "CHS-Argument", Locator: "2022, 0 h UT", Tol: 0.4, Why: chsWhy},
+	{ID: "chs-2022-o1", Subject: "harmonic.ArgumentAt", In: "constituent=O1, at=2022-01-01T00:00:00Z, elements=modern", Result: "argument", Printed: "44.031", Basis: reference.Printed, Source: "CHS-Argument", Locator: "2022, 0 h UT", Tol: 0.6, Why: chsWhy},
+	{ID: "chs-2022-k2", Subject: "harmonic.ArgumentAt", In: "constituent=K2, at=2022-01-01T00:00:00Z, elements=modern", Result: "argument", Printed: "186.650", Basis: reference.Printed, Source: "CHS-Argument", Locator: "2022, 0 h UT", Tol: 0.4, Why: chsWhy},
+	{ID: "chs-2022-q1", Subject: "harmonic.ArgumentAt", In: "constituent=Q1, at=2022-01-01T00:00:00Z, elements=modern", Result: "argument", Printed: "45.003", Basis: reference.Printed, Source: "CHS-Argument", Locator: "2022, 0 h UT", Tol: 0.6, Why: chsWhy},
+}

@@ -17,6 +17,7 @@ var routeChecks = slices.Concat(routeMotionChecks, routeGeodesyChecks, routeGeod
 	routeTriangleChecks, routeSunChecks, routeSightChecks, routeColdChecks)
 
 var routeSources = []reference.Source{
+	{Key: "FAA-PHAK", Citation: "US Federal Aviation Administration: Pilot's Handbook of Aeronautical Knowledge, navigation chapter", ID: ""},
 	{Key: "Karney2013", Citation: "C. F. F. Karney (2013), Algorithms for geodesics, Journal of Geodesy 87, 43-55; test rows of his library", ID: "doi:10.1007/s00190-012-0578-z"},
 	{Key: "GeodTest2010", Citation: "C. F. F. Karney (2010), Test set for geodesics", ID: "doi:10.5281/zenodo.32156"},
 	{Key: "Vincenty1975", Citation: "T. Vincenty (1975), Direct and inverse solutions of geodesics on the ellipsoid with application of nested equations, Survey Review 23 (176), 88-93; table II as reproduced in test suites", ID: "doi:10.1179/sre.1975.23.176.88"},

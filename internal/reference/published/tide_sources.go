@@ -19,6 +19,7 @@ var tideSources = []reference.Source{
 	{Key: "YearTables", Citation: "Equilibrium arguments and node factors of the tidal constituents by year, public-domain tables computed by the method of Special Publication 98"},
 	{Key: "NauticAliveSecondary", Citation: "Nautic Alive, Corrections for secondary port 2: Barfleur on Cherbourg"},
 	{Key: "AllShips", Citation: "All Ships, Tides: standard ports and secondary places, after the Queensland Tide Tables 2025"},
+	{Key: "CHS-Argument", Citation: "Fisheries and Oceans Canada: tidal argument (u + v) of the constituents at the beginning of 2021 and of 2022, values quoted second hand"},
 	{Key: "NOAA-Hilo", Citation: "NOAA Center for Operational Oceanographic Products and Services: harmonic constants, datums and published predictions of high and low waters and hourly heights of stations 8410140, 8443970, 9414290, 1612340, 8729840, 8771450, 1613077"},
 	{Key: "BoM-Tides", Citation: "Bureau of Meteorology, Australia, About tide predictions, Barometric pressure"},
 	{Key: "SurgeExamples", Citation: "Storm surge height estimator, worked examples 1 and 2 of an educational calculator (drag relation of Garratt 1977)"},

@@ -153,6 +153,16 @@ var windScale = []ref.Subject{
 		},
 		Tests: []string{"TestWarningLevels"},
 	},
+	{
+		Name: "wind.DominantSpeed", Func: wind.DominantSpeed, Class: ref.Formula,
+		Args:    []ref.Arg{ref.Number("hs", "m", ref.Between(2, 6), 3)},
+		Results: []ref.Result{{Name: "coastal-low", Unit: "m/s"}, {Name: "coastal-high", Unit: "m/s"}, {Name: "ocean-low", Unit: "m/s"}, {Name: "ocean-high", Unit: "m/s"}},
+		Eval: func(in ref.In) (ref.Out, error) {
+			c, o := wind.DominantSpeed(in.F("hs"))
+			return ref.Out{"coastal-low": c.Low, "coastal-high": c.High, "ocean-low": o.Low, "ocean-high": o.High}, nil
+		},
+		Tests: []string{"TestDominantSpeedRises"},
+	},
 	{Name: "wind.WarningLevel.Reached", Func: wind.WarningLevel.Reached, Class: ref.Composed, Tests: []string{"TestWarningLevels"}},
 }
 

@@ -7,7 +7,7 @@ import (
 	ref "followingsea.example/internal/reference"
 )
 
-var windChecks = slices.Concat(windTables, windPrints, windLimits, airSea)
+var windChecks = slices.Concat(windTables, windPrints, windLimits, windSpeeds, airSea)
 
 // windTables are the rows of printed tables.
 var windTables = func() []ref.Check {
@@ -293,3 +293,27 @@ var airSea = func() []ref.Check {
 	}
 	return out
 }()
+
+// windSpeeds are the rows of the table of dominant wave speeds.
+var windSpeeds = []ref.Check{
+	{ID: "dominant-2-coastal-low", Subject: "wind.DominantSpeed", In: "hs=2 m", Result: "coastal-low", Printed: "17", Unit: "kn", Basis: ref.Table, Source: "IMO-Following", Locator: "section 4.1.3, table 1, 2 m"},
+	{ID: "dominant-2-coastal-high", Subject: "wind.DominantSpeed", In: "hs=2 m", Result: "coastal-high", Printed: "23", Unit: "kn", Basis: ref.Table, Source: "IMO-Following", Locator: "section 4.1.3, table 1, 2 m"},
+	{ID: "dominant-2-ocean-low", Subject: "wind.DominantSpeed", In: "hs=2 m", Result: "ocean-low", Printed: "21", Unit: "kn", Basis: ref.Table, Source: "IMO-Following", Locator: "section 4.1.3, table 1, 2 m"},
+	{ID: "dominant-2-ocean-high", Subject: "wind.DominantSpeed", In: "hs=2 m", Result: "ocean-high", Printed: "31", Unit: "kn", Basis: ref.Table, Source: "IMO-Following", Locator: "section 4.1.3, table 1, 2 m"},
+	{ID: "dominant-3-coastal-low", Subject: "wind.DominantSpeed", In: "hs=3 m", Result: "coastal-low", Printed: "19", Unit: "kn", Basis: ref.Table, Source: "IMO-Following", Locator: "section 4.1.3, table 1, 3 m"},
+	{ID: "dominant-3-coastal-high", Subject: "wind.DominantSpeed", In: "hs=3 m", Result: "coastal-high", Printed: "27", Unit: "kn", Basis: ref.Table, Source: "IMO-Following", Locator: "section 4.1.3, table 1, 3 m"},
+	{ID: "dominant-3-ocean-low", Subject: "wind.DominantSpeed", In: "hs=3 m", Result: "ocean-low", Printed: "25", Unit: "kn", Basis: ref.Table, Source: "IMO-Following", Locator: "section 4.1.3, table 1, 3 m"},
+	{ID: "dominant-3-ocean-high", Subject: "wind.DominantSpeed", In: "hs=3 m", Result: "ocean-high", Printed: "35", Unit: "kn", Basis: ref.Table, Source: "IMO-Following", Locator: "section 4.1.3, table 1, 3 m"},
+	{ID: "dominant-4-coastal-low", Subject: "wind.DominantSpeed", In: "hs=4 m", Result: "coastal-low", Printed: "20", Unit: "kn", Basis: ref.Table, Source: "IMO-Following", Locator: "section 4.1.3, table 1, 4 m"},
+	{ID: "dominant-4-coastal-high", Subject: "wind.DominantSpeed", In: "hs=4 m", Result: "coastal-high", Printed: "30", Unit: "kn", Basis: ref.Table, Source: "IMO-Following", Locator: "section 4.1.3, table 1, 4 m"},
+	{ID: "dominant-4-ocean-low", Subject: "wind.DominantSpeed", In: "hs=4 m", Result: "ocean-low", Printed: "29", Unit: "kn", Basis: ref.Table, Source: "IMO-Following", Locator: "section 4.1.3, table 1, 4 m"},
+	{ID: "dominant-4-ocean-high", Subject: "wind.DominantSpeed", In: "hs=4 m", Result: "ocean-high", Printed: "39", Unit: "kn", Basis: ref.Table, Source: "IMO-Following", Locator: "section 4.1.3, table 1, 4 m"},
+	{ID: "dominant-5-coastal-low", Subject: "wind.DominantSpeed", In: "hs=5 m", Result: "coastal-low", Printed: "21", Unit: "kn", Basis: ref.Table, Source: "IMO-Following", Locator: "section 4.1.3, table 1, 5 m"},
+	{ID: "dominant-5-coastal-high", Subject: "wind.DominantSpeed", In: "hs=5 m", Result: "coastal-high", Printed: "33", Unit: "kn", Basis: ref.Table, Source: "IMO-Following", Locator: "section 4.1.3, table 1, 5 m"},
+	{ID: "dominant-5-ocean-low", Subject: "wind.DominantSpeed", In: "hs=5 m", Result: "ocean-low", Printed: "32", Unit: "kn", Basis: ref.Table, Source: "IMO-Following", Locator: "section 4.1.3, table 1, 5 m"},
+	{ID: "dominant-5-ocean-high", Subject: "wind.DominantSpeed", In: "hs=5 m", Result: "ocean-high", Printed: "42", Unit: "kn", Basis: ref.Table, Source: "IMO-Following", Locator: "section 4.1.3, table 1, 5 m"},
+	{ID: "dominant-6-coastal-low", Subject: "wind.DominantSpeed", In: "hs=6 m", Result: "coastal-low", Printed: "23", Unit: "kn", Basis: ref.Table, Source: "IMO-Following", Locator: "section 4.1.3, table 1, 6 m"},
+	{ID: "dominant-6-coastal-high", Subject: "wind.DominantSpeed", In: "hs=6 m", Result: "coastal-high", Printed: "35", Unit: "kn", Basis: ref.Table, Source: "IMO-Following", Locator: "section 4.1.3, table 1, 6 m"},
+	{ID: "dominant-6-ocean-low", Subject: "wind.DominantSpeed", In: "hs=6 m", Result: "ocean-low", Printed: "36", Unit: "kn", Basis: ref.Table, Source: "IMO-Following", Locator: "section 4.1.3, table 1, 6 m"},
+	{ID: "dominant-6-ocean-high", Subject: "wind.DominantSpeed", In: "hs=6 m", Result: "ocean-high", Printed: "46", Unit: "kn", Basis: ref.Table, Source: "IMO-Following", Locator: "section 4.1.3, table 1, 6 m"},
+}

@@ -5,6 +5,7 @@ import "followingsea.example/internal/reference"
 var windSources = []reference.Source{
 	{Key: "EPA-454-R-99-005", Citation: "US Environmental Protection Agency (2000): Meteorological Monitoring Guidance for Regulatory Modeling Applications. Research Triangle Park", ID: "EPA-454/R-99-005"},
 	{Key: "WMO-1100", Citation: "World Meteorological Organization: Code table 1100, total wind in the Beaufort scale, with UK Met Office, Beaufort wind force scale: specifications and equivalent speeds for use at sea (reproductions read)"},
+	{Key: "IMO-Following", Citation: "International Maritime Organization: guidance on craft in following and stern-quartering seas, web edition of the rules"},
 	{Key: "WMO-3700", Citation: "World Meteorological Organization: Code table 3700, state of the sea; quoted in E. C. Tupper, Introduction to Naval Architecture, Table 5.4"},
 	{Key: "Emeis2013", Citation: "S. Emeis (2013): Wind Energy Meteorology. Springer, Heidelberg", ID: "doi:10.1007/978-3-642-30523-8"},
 	{Key: "Beardsley1999", Citation: "R. Beardsley and others (1999): AIR_SEA toolbox, version 2.0, for air-sea fluxes; its printed results for the examples of its Python translation, run in 2022"},
