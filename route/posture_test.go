@@ -166,9 +166,12 @@ func TestHoldCourse(t *testing.T) {
 		track := rapid.Float64Range(0, 360).Draw(t, "track")
 		stream := Toward(rapid.Float64Range(0, 4).Draw(t, "rate"), rapid.Float64Range(0, 360).Draw(t, "set"))
 		want, werr := HoldTrack(track, v, stream)
-		_, right := stream.Resolve(track)
+		along, right := stream.Resolve(track)
 		if math.Abs(right) > v*0.995 {
 			return // grazing: steps of five degrees may miss two roots in one
+		}
+		if made := math.Sqrt(v*v-right*right) + along; math.Abs(made) <= 1e-3 {
+			return // standing still but for the last digit, which may fall either way
 		}
 		got, err := HoldCourse(plain(v), track, Velocity{}, stream)
 		if (err == nil) != (werr == nil) {
