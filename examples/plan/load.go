@@ -30,6 +30,7 @@ type inputs struct {
 	table   *tide.Table
 	day     passage.Day
 	party   []passage.Paddler
+	form    passage.Form
 	notes   []string // what is missing or was taken as it is, in words
 }
 
@@ -97,6 +98,9 @@ func load(o options) (*inputs, error) {
 	}
 	err = read(dir, people, func(r io.Reader) (err error) { in.party, err = passage.ReadPaddlers(r); return })
 	if err != nil {
+		return nil, err
+	}
+	if err := in.loadForm(dir); err != nil {
 		return nil, err
 	}
 	if err := in.loadWind(dir, o); err != nil {

@@ -49,6 +49,10 @@ type options struct {
 	party      bool
 	regroup    []float64
 	search     bool
+	ashore     string // files that are written
+	ics        string
+	gpx        string
+	seen       string
 	now        time.Time
 }
 
@@ -74,6 +78,10 @@ func plan(args []string, stdout, stderr io.Writer) int {
 			return exitInput
 		}
 		return exitInternal
+	}
+	if err := p.writeFiles(); err != nil {
+		fmt.Fprintf(stderr, "plan: %v\n", err)
+		return exitInput
 	}
 	if o.json {
 		err = writeJSON(stdout, p)
@@ -104,6 +112,10 @@ func parse(args []string, help io.Writer) (options, error) {
 	regroup := f.String("regroup", "", "distances in km at which a party regroups")
 	f.BoolVar(&o.party, "party", false, "plan for the party of party.json")
 	f.StringVar(&o.run, "run", "", "name of the run to plan")
+	f.StringVar(&o.ashore, "ashore", "", "file for the plan to be left ashore")
+	f.StringVar(&o.ics, "ics", "", "file for the calendar with the overdue alarm")
+	f.StringVar(&o.gpx, "gpx", "", "file for the planned track")
+	f.StringVar(&o.seen, "seen", "", "what is seen at the launch")
 	f.BoolVar(&o.lake, "lake", false, "water without tide, stream and swell")
 	f.Float64Var(&o.anemometer, "anemometer", 0, "height of the anemometer of a buoy record in metres")
 	if err := f.Parse(args); err != nil {
@@ -126,6 +138,9 @@ func parse(args []string, help io.Writer) (options, error) {
 		if o.regroup, err = kilometres("-regroup", *regroup); err != nil {
 			return o, err
 		}
+	}
+	if _, err := seen(o.seen); err != nil {
+		return o, err
 	}
 	if o.zoneName == "" {
 		o.zoneName = "UTC"
@@ -197,6 +212,11 @@ Options
                   looked and there is none; without it that is unknown
   -anemometer M   height in metres at which a buoy record was measured (10)
   -lake           the water is a lake, without tide, stream and swell: their files are not looked for
+  -ashore FILE    write the plan to be left with somebody ashore
+  -ics FILE       write a calendar entry of it, with an alarm for when you are overdue
+  -gpx FILE       write the planned track with its times: GPX, or GeoJSON where FILE ends in .geojson
+  -seen TEXT      what is seen at the launch: wind=18kn,from=250,sea=1.2m,late=20m, or some of these;
+                  the plan then says which findings that changes
   -json           the same plan for programs, with a schema number
 
 Files. CSV is RFC 4180 with the unit in the column name; times are RFC 3339 with a zone;
@@ -232,6 +252,12 @@ and the plan says so.
                    "limits": {"least_wind_kn": 12, "greatest_wind_kn": 22, "least_daylight_min": 60}}
                   A limit that is left out is not asked for. What can be limited:
 RULES
+  ashore.json     what only you can say of the plan left ashore; each member may be left out and is then a blank:
+                  {"leader": {"name", "phone", "age_band", "ability", "medical"}, "people": [{...}],
+                   "craft": [{"kind", "length_m", "top", "bottom", "marks", "count"}], "clothing", "flotation", "leash",
+                   "launch", "finish", "vehicle", "plate", "shuttle_min", "call_sign", "mmsi", "channels", "phones", "beacon",
+                   "lights", "flares", "whistle", "sources", "contacts": [{...}], "authority": {...}, "grace_min",
+                   "check_ins": [{"place", "time", "with"}], "id", "remarks"}
   party.json      {"party": [{...}, {...}]}: the same of each, and "leader": true of who leads
 
 Exit code: 0 when a plan was printed, even one in which every departure breaks a limit; 2 when a file or an

@@ -131,7 +131,11 @@ func writeText(w io.Writer, p *made) error {
 	p.writeDepartures(out)
 	p.writeTimeline(out)
 	p.writeWaysOut(out)
+	p.writeVisits(out)
 	p.writeLight(out)
+	p.writeLaunch(out)
+	p.writeDeck(out)
+	p.writeAshore(out)
 	p.writeCautions(out)
 	return out.w.Flush()
 }

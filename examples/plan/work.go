@@ -23,6 +23,10 @@ type made struct {
 	legs       []passage.Leg
 	escapes    escapes
 	together   together
+	ashore     passage.Ashore
+	deck       passage.Deck
+	stands     []passage.Tolerance
+	launch     *passage.Launch // nil when nothing was seen
 }
 
 // mostDepartures bounds a plan.
@@ -68,8 +72,13 @@ func work(in *inputs, o options) (*made, error) {
 	if p.escapes, err = p.escape(); err != nil {
 		return nil, err
 	}
-	p.together, err = p.meet()
-	return p, err
+	if p.together, err = p.meet(); err != nil {
+		return nil, err
+	}
+	if err := p.leave(); err != nil {
+		return nil, err
+	}
+	return p, p.onDeck()
 }
 
 // better reports whether a departure is to be shown in full before another:
