@@ -244,6 +244,8 @@ func (c Check) Run(s Subject) Outcome {
 	}
 	o.Got, o.Want = got, want
 	switch {
+	case math.IsInf(want, 0):
+		o.Tol = 0 // infinity is met or it is not
 	case c.Tol > 0:
 		o.Tol = c.Tol
 	case c.Basis == Exact:
