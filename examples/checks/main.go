@@ -20,6 +20,7 @@ import (
 	"io"
 	"os"
 	"strings"
+	"sync"
 
 	"followingsea.example/internal/reference"
 	"followingsea.example/internal/reference/published"
@@ -110,8 +111,8 @@ type table struct {
 	failed   int
 }
 
-// runAll runs every check.
-func runAll() table {
+// runAll runs every check, once.
+var runAll = sync.OnceValue(func() table {
 	t := table{subjects: published.Subjects(), sources: published.Sources()}
 	index := published.Index()
 	for _, c := range published.Checks() {
@@ -127,7 +128,7 @@ func runAll() table {
 		t.rows = append(t.rows, row{v, o})
 	}
 	return t
-}
+})
 
 // code is the exit code: 1 when a check does not hold.
 func (t table) code() int {

@@ -307,7 +307,7 @@ func format(p *page) {
 	p.grid([]string{"column", "holds"}, [][]string{
 		{"id", "lower-case words joined by hyphens; unique; they stay the same from version to version"},
 		{"subject", "package and function, method or law as the documentation names it"},
-		{"inputs", "name=value pairs separated by comma and space. A number is followed by a space and its unit (`depth=12 m`); `Inf` is infinity (deep water). " +
+		{"inputs", "name=value pairs separated by comma and space. A number is followed by a space and its unit (`depth=12 m`); `Inf` is infinity (deep water); a number without a unit is a plain ratio or count. " +
 			"A list stands in brackets with spaces between, then the unit (`heights=[1 2 3] m`). A text (`object=surfboard`) and an instant in RFC 3339 (`at=2026-06-21T04:43:00Z`) stand alone"},
 		{"result", "which result of the subject"},
 		{"printed", "the digits as the source prints them, with the source's own zeros; `1/12` is a fraction; for unit `text` the name of a state"},

@@ -78,7 +78,7 @@ func NewVector(s Subject, o Outcome) (Vector, error) {
 	return v, nil
 }
 
-// withUnits gives every number of the inputs its unit.
+// withUnits gives every number of the inputs its unit; a plain number has none.
 func (s Subject) withUnits(text string) (string, error) {
 	var out []string
 	for _, part := range splitInputs(text) {
@@ -90,11 +90,11 @@ func (s Subject) withUnits(text string) (string, error) {
 		}
 		switch a.Kind {
 		case KindNumber:
-			if unitStart(val) < 0 {
+			if unitStart(val) < 0 && a.Unit != "1" {
 				val += " " + a.Unit
 			}
 		case KindList:
-			if strings.HasSuffix(val, "]") {
+			if strings.HasSuffix(val, "]") && a.Unit != "1" {
 				val += " " + a.Unit
 			}
 		}
