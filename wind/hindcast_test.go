@@ -643,6 +643,41 @@ func BenchmarkSubStep(b *testing.B) {
 	})
 }
 
+// BenchmarkSubStepRatio times sub-steps of a varying wind and the plain twin, which asks
+// the law itself, by turns in one process.
+func BenchmarkSubStepRatio(b *testing.B) {
+	const steps = 2048
+	s := bay(nil, 80e3, 8).Stepper()
+	plain := &twin{law: wind.Bretschneider, fetch: 80e3, depth: 8}
+	var winds [steps]wind.Wind
+	for i := range winds {
+		winds[i] = mustBlow(10+3*math.Sin(float64(i)/20), 200+20*math.Sin(float64(i)/13))
+	}
+	var fast, slow, exp time.Duration
+	x := 0.0
+	for b.Loop() {
+		t0 := time.Now()
+		for i := range winds {
+			s.Steady(winds[i], 300)
+		}
+		t1 := time.Now()
+		for i := range winds[:steps/16] {
+			plain.step(winds[i].Speed, winds[i].From, 300)
+		}
+		t2 := time.Now()
+		for i := range winds {
+			x += math.Exp(-float64(i % 64))
+		}
+		fast, slow, exp = fast+t1.Sub(t0), slow+t2.Sub(t1), exp+time.Since(t2)
+	}
+	if x < 0 {
+		b.Fatal(x)
+	}
+	b.ReportMetric(fast.Seconds()/exp.Seconds(), "x-exp")
+	b.ReportMetric(16*slow.Seconds()/fast.Seconds(), "x-plain")
+	b.ReportMetric(fast.Seconds()*1e9/float64(b.N)/steps, "ns/step")
+}
+
 func BenchmarkGrow(b *testing.B) {
 	for _, law := range []wind.Law{wind.Bretschneider, wind.BreugemHolthuijsen} {
 		b.Run(law.String(), func(b *testing.B) {
