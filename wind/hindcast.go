@@ -421,9 +421,9 @@ func (s *Stepper) fade(dt float64) {
 		return
 	}
 	life := s.decay
-	if run := s.h.Fetch(old.From) / (s.g * old.Tp / (4 * math.Pi)); run < life {
-		life = run
-	} else if math.IsNaN(run) {
+	if run := s.h.Fetch(old.From) / (s.g * old.Tp / (4 * math.Pi)); !(run >= 0) { // no fetch, no answer
+		life = math.NaN()
+	} else if run < life {
 		life = run
 	}
 	old.Hs *= math.Exp(-dt / life)

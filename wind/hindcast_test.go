@@ -474,6 +474,21 @@ func TestHindcastBadInput(t *testing.T) {
 		"fetch":     func() wind.State { return blow(bay(nil, nan, inf), [3]float64{10, 200, 1}) },
 		"depth":     func() wind.State { return blow(bay(nil, 1e4, nan), [3]float64{10, 200, 1}) },
 		"dry":       func() wind.State { return blow(bay(nil, 1e4, 0), [3]float64{10, 200, 1}) },
+		"no fetch behind old sea": func() wind.State {
+			h := wind.Hindcast{Fetch: func(from float64) float64 {
+				if from > 180 {
+					return 1e4
+				}
+				return -1
+			}}
+			st := h.Stepper()
+			st.Steady(mustBlow(10, 270), 7200)
+			s := st.State()
+			s.Old = wind.Sea{Hs: 1, Tp: 5, From: 90, Limit: wind.LimitDecay}
+			st.Set(s)
+			st.Steady(mustBlow(10, 270), 600)
+			return st.State()
+		},
 		"gravity": func() wind.State {
 			h := bay(nil, 1e4, inf)
 			h.Gravity = nan

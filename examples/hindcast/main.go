@@ -194,7 +194,12 @@ type hour struct {
 	fetch  float64
 	steady bool         // eight hours of wind of 6 m/s or more, from one quarter
 	states []wind.State // one for each law
+	near   wind.State   // the first law with every fetch cut at nearFetch
 }
+
+// nearFetch is the fetch (m) that the seas of an open coast are compared with: about what
+// a large bay gives.
+const nearFetch = 100e3
 
 // hindcast steps every law through the winds and gives the sea at each time the buoy
 // measured one.
@@ -242,6 +247,17 @@ func hindcast(record wind.BuoyRecord, winds wind.Series, table wind.Fetches, dep
 		for i := range hours {
 			hours[i].states = append(hours[i].states, states[i])
 		}
+		if len(hours[0].states) > 1 {
+			continue
+		}
+		open := h.Fetch
+		h.Fetch = func(from float64) float64 { return math.Min(open(from), nearFetch) }
+		if states, err = h.Run(winds, times...); err != nil {
+			return nil, err
+		}
+		for i := range hours {
+			hours[i].near = states[i]
+		}
 	}
 	for i := range hours {
 		hours[i].steady = steady(winds, hours[i].buoy.Time)
@@ -275,6 +291,9 @@ type regime struct {
 	in   func(hour) bool
 }
 
+// openSea is the regime of winds from where no shore is known.
+const openSea = "open sea"
+
 func regimes() []regime {
 	blows := func(h hour) bool {
 		return h.states[0].Known() && h.wind.Speed >= 5 && !h.states[0].Sea.Remarks.Has(wind.RemarkSpinUp) && !math.IsInf(h.fetch, 1)
@@ -304,7 +323,7 @@ func regimes() []regime {
 		{"air 2 to 4 K warmer", air(2, 4)},
 		{"air over 4 K warmer", air(4, 50)},
 		{"light wind, known fetch", func(h hour) bool { return h.states[0].Known() && h.wind.Speed < 5 && !math.IsInf(h.fetch, 1) }},
-		{"open sea", func(h hour) bool { return h.states[0].Known() && h.wind.Speed >= 5 && math.IsInf(h.fetch, 1) }},
+		{openSea, func(h hour) bool { return h.states[0].Known() && h.wind.Speed >= 5 && math.IsInf(h.fetch, 1) }},
 	}
 }
 
@@ -357,6 +376,42 @@ func report(out io.Writer, hours []hour, laws []wind.Law) {
 			}
 			fmt.Fprintf(out, "  %-32s %+7.2f %6.2f %5.2f   %+7.2f %6.2f %5.2f\n", law, hs.bias(), hs.rmse(), hs.scatter(), tp.bias(), tp.rmse(), tp.scatter())
 		}
+		if r.name == openSea {
+			reportOpenSea(out, chosen, laws[0])
+		}
+	}
+}
+
+// reportOpenSea prints the two things that make the seas of an open coast longer and
+// faster, with their signs: the longer fetch, by the hindcast against the same with every
+// fetch cut; and what is measured beyond the hindcast, which is the swell that arrives
+// with the errors of law and wind.
+func reportOpenSea(out io.Writer, hours []hour, law wind.Law) {
+	var fetch, swell [3]score // Hs, Tp, speed of the peak
+	deep := func(tp float64) float64 { return wind.Gravity * tp / (2 * math.Pi) }
+	for _, h := range hours {
+		s, near := h.states[0], h.near
+		if !s.Known() || !near.Known() || !(s.Tp() > 0 && near.Tp() > 0) {
+			continue
+		}
+		fetch[0].add(s.Hs(), near.Hs())
+		fetch[1].add(s.Tp(), near.Tp())
+		fetch[2].add(deep(s.Tp()), deep(near.Tp()))
+		swell[0].add(h.buoy.Hs, s.Hs())
+		swell[1].add(h.buoy.Tp, s.Tp())
+		swell[2].add(deep(h.buoy.Tp), deep(s.Tp()))
+	}
+	if fetch[0].n == 0 {
+		return
+	}
+	for _, row := range []struct {
+		name string
+		s    *[3]score
+	}{
+		{fmt.Sprintf("the longer fetch adds to a sea of %.0f km", nearFetch/1000), &fetch},
+		{"swell that arrives adds to the hindcast", &swell},
+	} {
+		fmt.Fprintf(out, "  by %v, %s: Hs %+.2f m, Tp %+.2f s, speed of the peak in deep water %+.2f m/s\n", law, row.name, row.s[0].bias(), row.s[1].bias(), row.s[2].bias())
 	}
 }
 

@@ -156,3 +156,41 @@ func TestErrorsNameTheFile(t *testing.T) {
 		}
 	}
 }
+
+// Off an open coast the report gives what the longer fetch adds and what arrives besides,
+// each with its sign: a longer fetch never takes away, and here the buoy measures the
+// hindcast's own sea with a metre of swell on it.
+func TestOpenSeaSigns(t *testing.T) {
+	table, err := wind.ReadFetches(strings.NewReader("wind_from_deg,fetch_km\n0,\n180,\n"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	record, err := wind.ReadBuoy(bytes.NewReader(inventedBuoy))
+	if err != nil {
+		t.Fatal(err)
+	}
+	winds, err := record.Winds(5, 0)
+	if err != nil {
+		t.Fatal(err)
+	}
+	laws := []wind.Law{wind.Bretschneider}
+	hours, err := hindcast(record, winds, table, math.Inf(1), laws)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for i, h := range hours {
+		if h.near.Hs() > h.states[0].Hs()+1e-9 {
+			t.Errorf("%v: %v m on a cut fetch, %v m on the open sea", h.buoy.Time, h.near.Hs(), h.states[0].Hs())
+		}
+		hours[i].buoy.Hs = math.Hypot(h.states[0].Hs(), 1)
+		hours[i].buoy.Tp = h.states[0].Tp() + 5
+	}
+	var out bytes.Buffer
+	report(&out, hours, laws)
+	text := out.String()
+	for _, want := range []string{"by Bretschneider, the longer fetch adds to a sea of 100 km: Hs +", "by Bretschneider, swell that arrives adds to the hindcast: Hs +", "Tp +5.00 s, speed of the peak in deep water +7.80 m/s"} {
+		if !strings.Contains(text, want) {
+			t.Errorf("no %q in\n%s", want, text)
+		}
+	}
+}
