@@ -278,7 +278,8 @@ func (d *day) chart() figure {
 	}
 	curve(p, "the run", 0, x, y)
 	d.drifts(p, flat)
-	labels := plotter.XYLabels{XYs: plotter.XYs{{X: x[0], Y: y[0]}}, Labels: []string{"start"}}
+	dots(p, "start", black, draw.CircleGlyph{}, x[:1], y[:1])
+	var labels plotter.XYLabels
 	x, y = nil, nil
 	for _, e := range d.Run.Exits {
 		f := flat(e.Point.place())
