@@ -25,6 +25,7 @@ type Paddler struct {
 	Prone       Value // the same, lying down and paddling with the hands, m/s
 	Mass        Value // of the person, the board and what they carry, kg
 	BoardLength Value // on the waterline, m
+	Drag        Value // resistance of the board in the terms of package ride, N s²/m²; unknown: the prior for the mass. Water.Calibrated finds it
 	Endurance   Value // time at cruise power, s
 	ProneHours  Value // time at prone paddling, s
 	Foil        bool  // the board flies on a foil, which the ride model refuses
@@ -57,6 +58,7 @@ func (p Paddler) Validate() error {
 		{"prone speed", p.Prone, 0.1, 3, "m/s"},
 		{"mass", p.Mass, 20, 300, "kg"},
 		{"board length", p.BoardLength, 2, 7, "m"},
+		{"drag", p.Drag, 0.3, 60, "N s²/m²"},
 		{"endurance", p.Endurance, 60, 48 * 3600, "s"},
 		{"prone endurance", p.ProneHours, 60, 48 * 3600, "s"},
 		{"magnetic variation", p.Variation.East, -180, 180, "degrees"},

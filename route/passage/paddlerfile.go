@@ -29,6 +29,7 @@ var paddlerFields = []fileField{
 	{"prone", table.Speed, func(p *Paddler, x float64) { p.Prone = Known(x) }},
 	{"mass", table.Mass, func(p *Paddler, x float64) { p.Mass = Known(x) }},
 	{"board_length", table.Length, func(p *Paddler, x float64) { p.BoardLength = Known(x) }},
+	{"drag_n_s2_m2", table.Count, func(p *Paddler, x float64) { p.Drag = Known(x) }},
 	{"endurance", table.Span, func(p *Paddler, x float64) { p.Endurance = Known(x) }},
 	{"prone_endurance", table.Span, func(p *Paddler, x float64) { p.ProneHours = Known(x) }},
 	{"variation_east", table.Angle, func(p *Paddler, x float64) { p.Variation.East = Known(x) }},

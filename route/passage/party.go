@@ -87,8 +87,7 @@ func ready(p Paddler) person {
 		return who
 	}
 	who.posture = route.Standing(cruise)
-	r := ride.Paddler{Cruise: cruise, Sprint: p.Sprint.Or(0), Mass: p.Mass.Or(0), Length: p.BoardLength.Or(0)}
-	prepared, err := r.Prepare()
+	prepared, err := p.rider().Prepare()
 	if err != nil {
 		who.why = err.Error()
 		return who

@@ -23,6 +23,10 @@ var passageAshoreSubjects = []reference.Subject{
 	{Name: "passage.Water.Launch", Func: (*passage.Water).Launch, Class: reference.Proposal, Tests: []string{"TestLaunch", "TestLaunchNeverImproves"}},
 	{Name: "passage.Water.Tolerances", Func: (*passage.Water).Tolerances, Class: reference.Proposal, Tests: []string{"TestTolerancesByHand"}},
 	{Name: "passage.Water.Visits", Func: (*passage.Water).Visits, Class: reference.Plan, Tests: []string{"TestVisitsByHand"}},
+	{Name: "passage.Water.Debrief", Func: (*passage.Water).Debrief, Class: reference.Plan, Tests: []string{"TestDebriefByHand", "TestDebriefSet", "TestDebriefRefuses"}},
+	{Name: "passage.Water.Calibrated", Func: (*passage.Water).Calibrated, Class: reference.Proposal, Tests: []string{"TestCalibrated"}},
+	{Name: "passage.Appraisal.Outing", Func: passage.Appraisal.Outing, Class: reference.Accessor, Tests: []string{"TestDebriefByHand"}},
+	{Name: "passage.NextStep", Func: passage.NextStep, Class: reference.Proposal, Tests: []string{"TestNextStepByHand", "TestNextStepNeedsItsReasons"}},
 }
 
 var passageAshoreChecks = []reference.Check{}
