@@ -46,16 +46,27 @@ func (a Appraisal) in(s State) []Finding {
 //
 // The error wraps ErrInput for a departure outside the prepared time.
 func (w *Water) Appraise(depart time.Time) (Appraisal, error) {
-	start, err := w.departure(depart)
-	if err != nil {
+	var a Appraisal
+	if err := w.AppraiseInto(&a, depart); err != nil {
 		return Appraisal{}, err
 	}
-	var mid, slow, fast walk
-	w.grid.run(&mid, start, laneExpected, nil)
-	w.grid.run(&slow, start, laneSlow, nil)
-	w.grid.run(&fast, start, laneFast, nil)
+	return a, nil
+}
 
-	a := Appraisal{Depart: depart, Rideable: math.NaN(), EndsAt: w.length}
+// AppraiseInto is Appraise into an appraisal whose Findings it takes for its
+// own: once they are long enough a departure that arrives allocates nothing.
+// An error leaves the appraisal as it was.
+//
+// The error is that of Appraise.
+func (w *Water) AppraiseInto(into *Appraisal, depart time.Time) error {
+	start, err := w.departure(depart)
+	if err != nil {
+		return err
+	}
+	var mid, slow, fast walk
+	w.grid.run3(&mid, &slow, &fast, start)
+
+	a := Appraisal{Depart: depart, Rideable: math.NaN(), EndsAt: w.length, Findings: into.Findings[:0]}
 	if mid.end == arrived {
 		a.Arrives, a.Arrival, a.Rideable = true, w.instant(mid.arrival), mid.catch
 	} else {
@@ -80,7 +91,8 @@ func (w *Water) Appraise(depart time.Time) (Appraisal, error) {
 		sum.add(r, f.State, f.Margin)
 	}
 	a.State, a.Margin, a.Closest = sum.total(a.Arrives)
-	return a, nil
+	*into = a
+	return nil
 }
 
 // A tally sums the findings of one departure up.

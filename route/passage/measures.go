@@ -1,7 +1,9 @@
 package passage
 
 import (
+	"cmp"
 	"math"
+	"slices"
 	"time"
 
 	"followingsea.example/internal/clock"
@@ -13,10 +15,13 @@ func (w *Water) seconds(t time.Time) float64 { return clock.Seconds(w.epoch, t) 
 
 // place returns the position at a distance along the run.
 func (w *Water) place(along float64) route.Point {
+	// Findings lie at the corners of cells.
+	if i, at := slices.BinarySearchFunc(w.cells, along, func(c cell, x float64) int { return cmp.Compare(c.along, x) }); at {
+		return w.corners[i]
+	}
 	left := along
-	legs := w.run.Legs()
-	for i, l := range legs {
-		if left <= l.Distance || i == len(legs)-1 {
+	for i, l := range w.legs {
+		if left <= l.Distance || i == len(w.legs)-1 {
 			return l.At(math.Min(left, l.Distance))
 		}
 		left -= l.Distance

@@ -20,9 +20,7 @@ func (k *kept) of(r Rule) State { return State(k.states >> (2 * r) & 3) }
 // keep appraises a departure without words: its numbers and states are those of
 // Appraise.
 func (w *Water) keep(start float64, mid, slow, fast *walk) kept {
-	w.grid.run(mid, start, laneExpected, nil)
-	w.grid.run(slow, start, laneSlow, nil)
-	w.grid.run(fast, start, laneFast, nil)
+	w.grid.run3(mid, slow, fast, start)
 	k := kept{rideable: float32(math.NaN()), early: span(fast), arrival: span(mid), late: span(slow)}
 	if mid.end == arrived {
 		k.rideable = float32(mid.catch)

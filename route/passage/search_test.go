@@ -302,3 +302,25 @@ func TestKeptIsSmall(t *testing.T) {
 		t.Error("the states of the rules do not fit")
 	}
 }
+
+// TestAppraiseInto: the same appraisal as Appraise's, whatever was in it before,
+// without a new one.
+func TestAppraiseInto(t *testing.T) {
+	w := prepare(t, eastward(t), fairDay(t, steadyWind(t, 9, 270)), coach())
+	var a Appraisal
+	for _, h := range []float64{1, 0, 0.5} {
+		if err := w.AppraiseInto(&a, at(h)); err != nil {
+			t.Fatal(err)
+		}
+		if want := appraise(t, w, h); fmt.Sprint(a) != fmt.Sprint(want) {
+			t.Errorf("%v\nwant\n%v", a, want)
+		}
+	}
+	before := fmt.Sprint(a)
+	if err := w.AppraiseInto(&a, at(99)); !errors.Is(err, ErrInput) || fmt.Sprint(a) != before {
+		t.Errorf("%v: %v", err, a)
+	}
+	if n := testing.AllocsPerRun(10, func() { _ = w.AppraiseInto(&a, at(0.5)) }); n != 0 {
+		t.Errorf("%v allocations", n)
+	}
+}

@@ -18,7 +18,9 @@ type survey struct {
 	run     route.Run
 	options Options
 
+	legs    []route.Leg
 	cells   []cell
+	corners []route.Point // where each cell begins
 	centres []route.Point // of each cell
 	courses []float64
 	shores  []shore
@@ -77,7 +79,8 @@ func (s *survey) cut() error {
 		}
 		outlines[i] = o
 	}
-	for l, leg := range s.run.Legs() {
+	s.legs = s.run.Legs()
+	for l, leg := range s.legs {
 		n := max(1, int(math.Ceil(leg.Distance/s.options.Cell)))
 		if len(s.cells)+n > mostCells {
 			return inputError("run", fmt.Sprintf("longer than %d steps of %g m", mostCells, s.options.Cell), "a shorter run or longer cells")
@@ -111,6 +114,7 @@ func (s *survey) cut() error {
 				}
 			}
 			s.cells = append(s.cells, c)
+			s.corners = append(s.corners, a)
 			s.centres = append(s.centres, piece.At(step/2))
 			s.courses = append(s.courses, course)
 			s.length += step

@@ -35,7 +35,7 @@ func (w *Water) Timeline(depart time.Time) ([]Leg, error) {
 	if err != nil {
 		return nil, err
 	}
-	legs := w.run.Legs()
+	legs := w.legs
 	var out []Leg
 	type passing struct{ along, enter, leave float64 }
 	var cells []passing

@@ -75,13 +75,14 @@ func (w *twin) at(r, j int, start float64) *node {
 	if j-w.from >= len(states) {
 		return nil
 	}
-	m := w.moment(reach.middle, w.hour(at), states[j-w.from], w.Water.streamAt(reach.middle, at))
+	h := w.hour(at)
+	m := w.moment(reach.middle, h, states[j-w.from], w.Water.streamAt(reach.middle, at))
 	air := m.Wind.Velocity()
 	if len(w.nodes) > 4 {
 		clear(w.nodes)
 	}
 	w.nodes[[2]int{r, j}] = &node{m.Speed, m.Slow, m.Fast, m.Stream.East, m.Stream.North, m.Slip, air.East, air.North,
-		m.rideable, m.Wind.Speed, m.Wind.Gust, m.Sea.Hs, m.SwellHs, m.TotalHs, m.Steepness, m.TideHeight}
+		m.rideable, m.Wind.Speed, m.Wind.Gust, m.Sea.Hs, m.SwellHs, m.TotalHs, m.Steepness, h.tide.low, m.SurfHs}
 	return w.nodes[[2]int{r, j}]
 }
 
@@ -205,9 +206,9 @@ func perCell(r Rule) func(w *twin, n note) float64 {
 	case GreatestBreaking:
 		return func(_ *twin, n note) float64 {
 			if d := n.c.charted + n.v[chHeight]; !(d <= 0) {
-				return n.v[chTotal] / d
+				return n.v[chSurf] / d
 			}
-			return n.v[chTotal] / 0.0
+			return n.v[chSurf] / 0.0
 		}
 	case NoAvoid:
 		return func(_ *twin, n note) float64 { return bit(n.c.avoid) }

@@ -72,45 +72,21 @@ type walk struct {
 // times is what a walk reports at each cell when asked for a timeline.
 type times func(cell int, enter, leave float64)
 
-// run steps a board along the grid from the start, in one lane. Each cell is
-// crossed at the speed made good in the middle of its crossing, found with one
-// look ahead (the midpoint rule). Only the expected lane takes note of what the
-// rules ask about. visit may be nil.
+// run steps a board along the grid from the start, in one lane. Only the
+// expected lane takes note of what the rules ask about. visit may be nil.
 func (g *grid) run(w *walk, start float64, by lane, visit times) {
-	notes := by == laneExpected
-	if notes {
-		*w = walk{start: start, arrival: math.NaN()}
-	} else { // what a lane without notes leaves of the last walk is never read
-		w.end, w.start, w.arrival, w.cell, w.catch = arrived, start, math.NaN(), 0, math.NaN()
-	}
-	t := start
-	var caught float64
+	w.begin(start, by)
+	t, caught := start, 0.0
 	for r := range g.reaches {
 		reach := &g.reaches[r]
 		for i := reach.first; i < reach.after; i++ {
 			c := &g.cells[i]
-			a, b, f := g.between(r, t)
-			if a == nil {
-				w.fail(noData, i, t)
+			dt, mid, a, b, f, end := g.cross(r, c, t, by)
+			if end != arrived {
+				w.fail(end, i, t)
 				return
 			}
-			made := c.over(a, b, f, by)
-			if !(made > slowest) {
-				w.fail(stopped(a, b, by), i, t)
-				return
-			}
-			mid := t + 0.5*c.length/made
-			if a, b, f = g.between(r, mid); a == nil {
-				w.fail(noData, i, t)
-				return
-			}
-			made = c.over(a, b, f, by)
-			if !(made > slowest) {
-				w.fail(stopped(a, b, by), i, t)
-				return
-			}
-			dt := c.length / made
-			if notes {
+			if by == laneExpected {
 				w.observe(g, c, i, mid, dt, a, b, f)
 				caught += dt * chCatch.between(a, b, f)
 			}
@@ -120,14 +96,102 @@ func (g *grid) run(w *walk, start float64, by lane, visit times) {
 			t += dt
 		}
 	}
+	w.arrive(g, start, t, caught)
+}
+
+// run3 is run in all three lanes. They go side by side, so that the processor
+// works on one while it waits for another.
+func (g *grid) run3(mid, slow, fast *walk, start float64) {
+	mid.begin(start, laneExpected)
+	slow.begin(start, laneSlow)
+	fast.begin(start, laneFast)
+	t, ts, tf, caught := start, start, start, 0.0
+	on, onSlow, onFast := true, true, true
+	for r := range g.reaches {
+		reach := &g.reaches[r]
+		for i := reach.first; i < reach.after; i++ {
+			c := &g.cells[i]
+			if onSlow {
+				if dt, _, _, _, _, end := g.cross(r, c, ts, laneSlow); end == arrived {
+					ts += dt
+				} else {
+					slow.fail(end, i, ts)
+					onSlow = false
+				}
+			}
+			if onFast {
+				if dt, _, _, _, _, end := g.cross(r, c, tf, laneFast); end == arrived {
+					tf += dt
+				} else {
+					fast.fail(end, i, tf)
+					onFast = false
+				}
+			}
+			if on {
+				if dt, at, a, b, f, end := g.cross(r, c, t, laneExpected); end == arrived {
+					mid.observe(g, c, i, at, dt, a, b, f)
+					caught += dt * chCatch.between(a, b, f)
+					t += dt
+				} else {
+					mid.fail(end, i, t)
+					on = false
+				}
+			}
+		}
+	}
+	if on {
+		mid.arrive(g, start, t, caught)
+	}
+	if onSlow {
+		slow.arrive(g, start, ts, math.NaN())
+	}
+	if onFast {
+		fast.arrive(g, start, tf, math.NaN())
+	}
+}
+
+// begin forgets the last walk. What a lane without notes leaves of it is never
+// read.
+func (w *walk) begin(start float64, by lane) {
+	if by == laneExpected {
+		*w = walk{}
+	}
+	w.end, w.start, w.arrival, w.cell, w.stop, w.catch = arrived, start, math.NaN(), 0, 0, math.NaN()
+}
+
+func (w *walk) arrive(g *grid, start, t, caught float64) {
 	if len(g.cells) == 0 || !(t <= start+longestPassage) {
 		w.fail(noData, 0, start)
 		return
 	}
 	w.arrival, w.stop = t, t
-	if notes {
-		w.catch = caught / (t - start)
+	w.catch = caught / (t - start)
+}
+
+// cross takes a board over a cell that it enters at t: at the speed made good in
+// the middle of its crossing, found with one look ahead (the midpoint rule). It
+// returns the time it takes, when it is in the middle, and the water there.
+func (g *grid) cross(r int, c *cell, t float64, by lane) (dt, mid float64, a, b *node, f float64, end ending) {
+	a, b, f = g.between(r, t)
+	if a == nil {
+		return 0, t, nil, nil, 0, noData
 	}
+	made := c.over(a, b, f, by)
+	if !(made > slowest) {
+		return 0, t, a, b, f, stopped(a, b, by)
+	}
+	half := 0.5 * c.length / made
+	mid = t + half
+	if next := f + half*g.inv; next <= 1 {
+		f = next // still between the same instants
+	} else if a, b, f = g.between(r, mid); a == nil {
+		return 0, t, nil, nil, 0, noData
+	}
+	made = c.over(a, b, f, by)
+	if !(made > slowest) {
+		return 0, t, a, b, f, stopped(a, b, by)
+	}
+	return c.length / made, mid, a, b, f, arrived
 }
 
 // over returns the speed made good over a cell from its channels.

@@ -16,13 +16,14 @@ import (
 // what a board has no use for, since a sea asks for some hundred of them.
 func intrinsicWave(period, depth, current, g float64) (k, intrinsic float64, ok bool) {
 	w := 2 * math.Pi / period
-	if math.IsInf(depth, 1) {
-		q := 1 + 4*w*current/g
-		if !(q > 0) {
-			return 0, 0, false
-		}
+	if q := 1 + 4*w*current/g; q > 0 {
+		// Deep water has a closed form; tanh kh is one from kh = 19.1 on.
 		sigma := 2 * w / (1 + math.Sqrt(q))
-		return sigma * sigma / g, 2 * math.Pi / sigma, true
+		if k := sigma * sigma / g; k*depth > 20 {
+			return k, 2 * math.Pi / sigma, true
+		}
+	} else if math.IsInf(depth, 1) {
+		return 0, 0, false
 	}
 	k = dispersion.Solve(w*w*depth/g) / depth
 	if current == 0 {
@@ -43,7 +44,8 @@ func intrinsicWave(period, depth, current, g float64) (k, intrinsic float64, ok 
 			dk = -k / 2
 		}
 		k += dk
-		if math.Abs(dk) <= 1e-13*k {
+		// A step squares the error, but for a wave that is nearly stopped.
+		if d := math.Abs(dk); d <= 1e-13*k || d <= 1e-8*k && slope > sigma/(8*k) {
 			return k, 2 * math.Pi / (w - k*current), true
 		}
 	}

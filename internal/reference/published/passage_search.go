@@ -10,6 +10,7 @@ var passageSearchSubjects = []reference.Subject{
 	{Name: "passage.PrepareParty", Func: passage.PrepareParty, Class: reference.Plan, Tests: []string{"TestPartyIsItsWeakest", "TestPartyFailSafe", "TestPartyRefuses"}},
 	{Name: "passage.Water.Meetings", Func: (*passage.Water).Meetings, Class: reference.Plan, Tests: []string{"TestMeetings", "TestMeetingsNotKnown"}},
 	{Name: "passage.Water.SpreadAfter", Func: (*passage.Water).SpreadAfter, Class: reference.Plan, Tests: []string{"TestMeetings", "TestMeetingsNotKnown"}},
+	{Name: "passage.Water.AppraiseInto", Func: (*passage.Water).AppraiseInto, Class: reference.Plan, Tests: []string{"TestAppraiseInto", "TestFailSafe"}},
 	{Name: "passage.Search", Func: passage.Search, Class: reference.Search, Tests: []string{"TestSearchByHand", "TestSearchFailSafe", "TestSearchIsAppraise", "TestSearchWorkers", "TestSearchStops", "TestSearchRefuses"}},
 	{Name: "passage.Ranking.Len", Func: (*passage.Ranking).Len, Class: reference.Accessor, Tests: []string{"TestSearchByHand"}},
 	{Name: "passage.Ranking.Best", Func: (*passage.Ranking).Best, Class: reference.Search, Tests: []string{"TestSearchByHand", "TestRankingOrders", "TestSearchFailSafe"}},
