@@ -71,13 +71,18 @@ func plan(args []string, stdout, stderr io.Writer) int {
 		fmt.Fprintf(stderr, "plan: %v\n", err)
 		return exitInput
 	}
+	if o.search {
+		c, err := search(in, o, stderr)
+		if err == nil && o.json {
+			err = c.writeJSON(stdout)
+		} else if err == nil {
+			err = c.write(stdout)
+		}
+		return failed(err, stderr)
+	}
 	p, err := work(in, o)
 	if err != nil {
-		fmt.Fprintf(stderr, "plan: %v\n", err)
-		if errors.Is(err, errUse) || errors.Is(err, passage.ErrInput) {
-			return exitInput
-		}
-		return exitInternal
+		return failed(err, stderr)
 	}
 	if err := p.writeFiles(); err != nil {
 		fmt.Fprintf(stderr, "plan: %v\n", err)
@@ -88,11 +93,19 @@ func plan(args []string, stdout, stderr io.Writer) int {
 	} else {
 		err = writeText(stdout, p)
 	}
-	if err != nil {
-		fmt.Fprintf(stderr, "plan: %v\n", err)
-		return exitInternal
+	return failed(err, stderr)
+}
+
+// failed tells of an error, if there is one, and returns the exit code.
+func failed(err error, stderr io.Writer) int {
+	if err == nil {
+		return exitPlan
 	}
-	return exitPlan
+	fmt.Fprintf(stderr, "plan: %v\n", err)
+	if errors.Is(err, errUse) || errors.Is(err, passage.ErrInput) {
+		return exitInput
+	}
+	return exitInternal
 }
 
 // errUse marks an option that cannot be used as given.
@@ -111,6 +124,7 @@ func parse(args []string, help io.Writer) (options, error) {
 	f.StringVar(&o.warning, "warning", "", "official warning in force: its words, or none")
 	regroup := f.String("regroup", "", "distances in km at which a party regroups")
 	f.BoolVar(&o.party, "party", false, "plan for the party of party.json")
+	f.BoolVar(&o.search, "search", false, "compare all runs over all days of the forecast and its members")
 	f.StringVar(&o.run, "run", "", "name of the run to plan")
 	f.StringVar(&o.ashore, "ashore", "", "file for the plan to be left ashore")
 	f.StringVar(&o.ics, "ics", "", "file for the calendar with the overdue alarm")
@@ -132,6 +146,13 @@ func parse(args []string, help io.Writer) (options, error) {
 	}
 	if o.anemometer != 0 && !(o.anemometer >= 1 && o.anemometer <= 100) {
 		return o, fmt.Errorf("%w -anemometer: %v: want 1 to 100 m", errUse, o.anemometer)
+	}
+	if o.search {
+		for _, x := range []struct{ option, value string }{{"-ashore", o.ashore}, {"-ics", o.ics}, {"-gpx", o.gpx}, {"-seen", o.seen}} {
+			if x.value != "" {
+				return o, fmt.Errorf("%w %s: it belongs to one departure: not with -search", errUse, x.option)
+			}
+		}
 	}
 	if *regroup != "" {
 		var err error
@@ -205,6 +226,8 @@ Options
                   RFC 3339. Without them: the daylight of today, or of the last day of the wind record
   -step D         time between departures: 15m, 1h (30m)
   -run NAME       plan this run of the folder runs: the name of its file without the ending, or of the run
+  -search         which run, and when: every run, every departure by daylight from now to the end of the wind
+                  record (-from, -to narrow it; -run keeps to one run), over the members of the forecast
   -party          plan for the party of party.json instead of the paddler of paddler.json
   -regroup KM,... distances along the run at which a party regroups: 5,9
   -tz ZONE        zone in which times are printed, by its name in the time zone database (UTC)
@@ -237,6 +260,7 @@ and the plan says so.
                   2026-06-21T08:00:00+01:00,12,16,240,17,14
                   some days of history and the forecast; m_s, km_h, mph for other units.
                   A record in the text format of the national data buoys may stand in its place.
+  members/NAME/wind.csv   the members of an ensemble forecast, for -search; before its first row each has wind.csv
   swell.csv       time,system,swell_height_m,swell_period_s,swell_from_deg
                   2026-06-21T06:00:00Z,west,1.2,11,265
   tide.csv        time,height_m           the times and heights of high and low water

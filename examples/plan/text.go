@@ -91,6 +91,8 @@ type page struct {
 	w *bufio.Writer
 }
 
+func newPage(w io.Writer) page { return page{bufio.NewWriter(w)} }
+
 func (p page) line(format string, args ...any) {
 	s := fmt.Sprintf(format, args...)
 	p.w.WriteString(strings.TrimRight(s, " ") + "\n")
@@ -124,7 +126,7 @@ func (p page) paragraph(indent, text string) {
 const columns = 98
 
 func writeText(w io.Writer, p *made) error {
-	out := page{bufio.NewWriter(w)}
+	out := newPage(w)
 	p.writeRun(out)
 	p.writeForecast(out)
 	p.writeParty(out)
@@ -178,7 +180,7 @@ func (p *made) writeRun(out page) {
 		out.line("  Area: %s (%s)%s", a.Name, a.Kind, note(a.Note))
 	}
 	if len(p.in.runs) > 1 {
-		out.paragraph("  ", "Runs of this folder: "+strings.Join(p.in.runNames(), ", ")+"; -run NAME plans one.")
+		out.paragraph("  ", "Runs of this folder: "+strings.Join(p.in.runNames(), ", ")+"; -run NAME plans one, -search compares them.")
 	}
 }
 
