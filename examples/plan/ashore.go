@@ -110,7 +110,7 @@ func (p *made) writeAshore(out page) {
 	if missing := p.missing(); len(missing) > 0 {
 		out.paragraph("  ! ", "Blank on the paper, until "+formFile+" or a pen says it: "+strings.Join(missing, ", ")+".")
 	}
-	out.line("  The whole of it: -ashore FILE for the paper, -ics FILE for a calendar that sounds the alarm, -gpx FILE for the track.")
+	out.paragraph("  ", "The whole of it: -ashore FILE for the paper, -ics FILE for a calendar that sounds the alarm, -gpx FILE for the track.")
 }
 
 // missing lists what a search would miss most.
@@ -141,7 +141,7 @@ func (p *made) writeVisits(out page) {
 	}
 	out.head("Areas on the way")
 	for _, v := range visits {
-		out.line("  %-10s %-20s km %4.1f to %4.1f   in %s, out %s; at the earliest %s, at the latest %s%s", v.Kind, v.Name, v.Enter/1000, v.Leave/1000,
+		out.line("  %-10s %-20s km %4.1f to %4.1f   in %s, out %s (%s to %s)%s", v.Kind, v.Name, v.Enter/1000, v.Leave/1000,
 			p.clock(v.In), p.clock(v.Out), p.clock(v.Earliest), p.clock(v.Latest), note(v.Note))
 	}
 }

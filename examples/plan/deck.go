@@ -87,7 +87,7 @@ func (p *made) writeDeck(out page) {
 			out.line("    speed       below %s kn made good since the mark before it is reached too late", number(math.Ceil(g.LeastMade/route.Knot*10)/10, 1))
 		}
 		if g.WindLeft == g.WindLeft {
-			out.paragraph("    wind        ", fmt.Sprintf("expected %s; from outside %s to %s it is past your angle off the stern", windWords(g.WindExpected), bearing(g.WindLeft), bearing(g.WindRight)))
+			out.paragraph("    wind        ", fmt.Sprintf("expected %s; outside %s to %s it is past your angle off the stern", windWords(g.WindExpected), bearing(g.WindLeft), bearing(g.WindRight)))
 		}
 		out.paragraph("    sea         ", "expected: "+dash(g.Crests)+clause("; past your wind: ", g.TooMuch)+clause("; too little: ", g.TooLittle))
 		if g.HasExit {

@@ -122,6 +122,8 @@ type (
 		Tp    optional `json:"tp_s"`
 		From  optional `json:"from_deg"`
 		Limit string   `json:"limit,omitempty"`
+		Low   optional `json:"hs_low_m"`  // by the lowest of the growth laws that cannot be told apart
+		High  optional `json:"hs_high_m"` // by the highest
 	}
 	jsonLeg struct {
 		Number    int       `json:"number"`
@@ -220,7 +222,8 @@ func windOf(t time.Time, w wind.Wind) jsonWind {
 }
 
 func seaOf(s wind.Sea) jsonSea {
-	return jsonSea{optional(s.Hs), optional(s.Tp), optional(s.From), s.Limit.String()}
+	nan := optional(math.NaN())
+	return jsonSea{optional(s.Hs), optional(s.Tp), optional(s.From), s.Limit.String(), nan, nan}
 }
 
 // writeJSON prints the plan for programs.
@@ -317,8 +320,9 @@ func (p *made) legOf(l passage.Leg) jsonLeg {
 		Depth: optional(m.Depth), Tide: optional(m.TideHeight), Rate: optional(m.Stream.Speed()), Set: optional(m.Stream.Toward()),
 		Speed: optional(m.Speed), Slow: optional(m.Slow), Fast: optional(m.Fast), Flat: optional(m.Ride.FlatSpeed), Longest: optional(m.Ride.LongestPeriod),
 		Catches: optional(m.Ride.CatchesPerHour), Riding: optional(m.Ride.RidingShare), Remarks: p.remarks(m)}
+	j.Sea.Low, j.Sea.High = optional(m.SeaLow), optional(m.SeaHigh)
 	for _, s := range m.Swell {
-		j.Swell = append(j.Swell, jsonSea{Hs: optional(s.Hs), Tp: optional(s.Tp), From: optional(s.From)})
+		j.Swell = append(j.Swell, jsonSea{Hs: optional(s.Hs), Tp: optional(s.Tp), From: optional(s.From), Low: optional(math.NaN()), High: optional(math.NaN())})
 	}
 	return j
 }

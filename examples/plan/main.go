@@ -253,7 +253,9 @@ and the plan says so.
                   conditions for landing: least_depth_m, greatest_breaker_m, seaward_deg,
                   daylight_only, greatest_stream_kn; a number or "none". One that is left out is
                   unknown, and that landing is never counted on.
-                  LineStrings or Polygons with role "coast"; Polygons with role "avoid", "traffic", "no-signal".
+                  LineStrings or Polygons with role "coast" (reflects: "cliff", "wall", "boulders", or the part
+                  of a wave's height it throws back); on the run exposure: [[low, mid, high], ...], what you
+                  know of the wind on each leg as factors on the forecast. Polygons with role "avoid", "traffic", "no-signal".
   run.gpx         instead: a GPX 1.1 route, and waypoints of type exit
   runs/NAME.geojson, NAME.gpx   further runs. One without coast, exits or areas has those of the main run
   wind.csv        time,wind_speed_kn,wind_gust_kn,wind_from_deg,air_temperature_c,water_temperature_c

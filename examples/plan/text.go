@@ -12,7 +12,6 @@ import (
 	"followingsea.example/internal/angle"
 	"followingsea.example/route"
 	"followingsea.example/route/passage"
-	"followingsea.example/tide"
 	"followingsea.example/wind"
 )
 
@@ -426,10 +425,13 @@ func (p *made) writeTimeline(out page) {
 		if m.Wind.GustKnown() {
 			gust = ", gusts " + kn(m.Wind.Gust)
 		}
+		if m.WindLow.Speed < m.WindHigh.Speed {
+			gust += fmt.Sprintf("; on this leg %s to %s kn", kn(m.WindLow.Speed), kn(m.WindHigh.Speed))
+		}
 		out.line("    wind      %s kn from %s%s", kn(m.Wind.Speed), bearing(m.Wind.From), gust)
 		if m.Sea.Hs > 0 {
-			out.paragraph("    wind sea  ", fmt.Sprintf("%s m high, %s s, from %s, %s; bumps %s m long run at %s kn, steepness %s",
-				number(m.Sea.Hs, 2), number(m.Sea.Tp, 1), bearing(m.Sea.From), limitedBy(m.Sea.Limit), number(m.Bump.Length, 0), kn(m.Bump.PhaseSpeed), number(m.Steepness, 3)))
+			out.paragraph("    wind sea  ", fmt.Sprintf("%s m high%s, %s s, from %s, %s; bumps %s m long run at %s kn, steepness %s",
+				number(m.Sea.Hs, 2), lawWords(m), number(m.Sea.Tp, 1), bearing(m.Sea.From), limitedBy(m.Sea.Limit), number(m.Bump.Length, 0), kn(m.Bump.PhaseSpeed), number(m.Steepness, 3)))
 		} else if m.Sea.Hs == 0 {
 			out.line("    wind sea  none")
 		} else {
@@ -445,6 +447,14 @@ func (p *made) writeTimeline(out page) {
 		out.line("    water     depth %s m (tide %s m), stream %s kn setting %s", number(m.Depth, 1), number(m.TideHeight, 1), kn(m.Stream.Speed()), bearing(m.Stream.Toward()))
 		p.writeBumps(out, m)
 	}
+}
+
+// lawWords is the band of the growth laws that cannot be told apart.
+func lawWords(m passage.Moment) string {
+	if !(m.SeaLow < m.SeaHigh) {
+		return ""
+	}
+	return fmt.Sprintf(" (%s to %s by other laws)", number(m.SeaLow, 2), number(m.SeaHigh, 2))
 }
 
 // limitedBy says what stopped the growth of a sea.
@@ -493,8 +503,12 @@ func (p *made) writeBumps(out page, m passage.Moment) {
 	if r.LongestPeriod == 0 || r.CatchesPerHour == 0 {
 		out.line("    bumps     none that can be held")
 	} else {
-		out.paragraph("    bumps     ", fmt.Sprintf("held up to %s s (%s kn); %.0f an hour caught, each for %s s at %s kn; on a face %.0f%% of the time",
-			number(r.LongestPeriod, 1), kn(r.LongestCelerity), r.CatchesPerHour, number(r.Life, 0), kn(r.RidingSpeed), 100*r.RidingShare))
+		held := fmt.Sprintf("held up to %s s (%s kn)", number(r.LongestPeriod, 1), kn(r.LongestCelerity))
+		if r.LongestPeriod >= 25 { // where the water is shallow no wave is too fast
+			held = fmt.Sprintf("held whatever their period (to %s kn)", kn(r.LongestCelerity))
+		}
+		out.paragraph("    bumps     ", fmt.Sprintf("%s; %.0f an hour caught, each for %s s at %s kn; on a face %.0f%% of the time",
+			held, r.CatchesPerHour, number(r.Life, 0), kn(r.RidingSpeed), 100*r.RidingShare))
 	}
 	if m.Sea.Hs > 0 && m.Bump.PhaseSpeed > r.LongestCelerity && r.LongestCelerity > 0 {
 		out.line("              the dominant bumps outrun the board: ride the shorter ones between them")
@@ -508,23 +522,6 @@ func (p *made) writeRemarks(out page, m passage.Moment) {
 	for _, r := range p.remarks(m) {
 		out.paragraph("    note      ", r)
 	}
-}
-
-// remarks collects what the models have to say about their own numbers.
-func (p *made) remarks(m passage.Moment) []string {
-	var out []string
-	if m.Sea.Remarks != 0 {
-		out = append(out, "wind sea: "+m.Sea.Remarks.String())
-	}
-	if r := m.Ride.Remarks; r != 0 {
-		out = append(out, "ride: "+r.String())
-	}
-	if t := p.in.table; t != nil && p.in.day.Tide == passage.HeightSource(t) {
-		if e := t.Estimate(m.Time); e.Remark != tide.Ordinary {
-			out = append(out, fmt.Sprintf("tide: %s; give or take %.1f m", e.Remark, e.Spread))
-		}
-	}
-	return out
 }
 
 func (p *made) writeLight(out page) {

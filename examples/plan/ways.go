@@ -98,7 +98,7 @@ func (p *made) writeWaysOut(out page) {
 		return
 	}
 	out.paragraph("  ", "A way out is a straight line: where land is in the way there may be one around it. It is open when it is "+
-		"reached in time and every landing condition is met. A bearing is what to steer at first"+p.magneticWords()+
+		"reached in time and every landing condition is met; ? where something about it is not known. A bearing is what to steer at first"+p.magneticWords()+
 		". Adrift is where a board that nobody paddles lies from there: the middle of its drift, and the km around it that hold nine in ten.")
 	for i, label := range []string{"On the knees", "With a broken paddle, lying down"} {
 		out.paragraph("  ", label+", "+p.gapWords(e.noWayOut[i])+".")
@@ -143,10 +143,10 @@ func (p *made) gapWords(gaps []route.Gap) string {
 
 // writeExits tabulates the exits from a place, on the knees and lying down.
 func (p *made) writeExits(out page, s spot) {
-	out.line("    %-18s %-36s %s", "exit", "on the knees", "paddle broken, lying down")
+	out.line("    %-18s %-37s %s", "exit", "on the knees", "paddle broken, lying down")
 	var notes []string
 	for i, o := range s.kneeling {
-		out.line("    %-18s %-36s %s", clipped(o.Exit.Name, 18), p.outCell(o), p.outCell(s.prone[i]))
+		out.line("    %-18s %-37s %s", clipped(o.Exit.Name, 18), p.outCell(o), p.outCell(s.prone[i]))
 		for _, x := range []route.Out{o, s.prone[i]} {
 			if x.State == route.Unknown || x.State == route.Broken {
 				if n := x.Exit.Name + ": " + whyWords(x); len(notes) == 0 || notes[len(notes)-1] != n {
@@ -176,11 +176,11 @@ func (p *made) outCell(o route.Out) string {
 	case o.State == route.Landable:
 		return way
 	case o.State == route.Unknown && way != "":
-		return way + ": unknown"
+		return way + " ?"
 	case o.State == route.Unknown:
 		return "unknown"
 	case o.State == route.Broken:
-		return way + ": shut"
+		return way + " shut"
 	}
 	return whyWords(o)
 }
