@@ -31,6 +31,7 @@ type inputs struct {
 	day     passage.Day
 	party   []passage.Paddler
 	form    passage.Form
+	log     []passage.Outing
 	notes   []string // what is missing or was taken as it is, in words
 }
 
@@ -101,6 +102,9 @@ func load(o options) (*inputs, error) {
 		return nil, err
 	}
 	if err := in.loadForm(dir); err != nil {
+		return nil, err
+	}
+	if err := in.loadLog(dir); err != nil {
 		return nil, err
 	}
 	if err := in.loadWind(dir, o); err != nil {

@@ -53,6 +53,7 @@ type options struct {
 	ics        string
 	gpx        string
 	seen       string
+	debrief    string
 	now        time.Time
 }
 
@@ -129,6 +130,7 @@ func parse(args []string, help io.Writer) (options, error) {
 	f.StringVar(&o.ashore, "ashore", "", "file for the plan to be left ashore")
 	f.StringVar(&o.ics, "ics", "", "file for the calendar with the overdue alarm")
 	f.StringVar(&o.gpx, "gpx", "", "file for the planned track")
+	f.StringVar(&o.debrief, "debrief", "", "recorded track to compare with the plan")
 	f.StringVar(&o.seen, "seen", "", "what is seen at the launch")
 	f.BoolVar(&o.lake, "lake", false, "water without tide, stream and swell")
 	f.Float64Var(&o.anemometer, "anemometer", 0, "height of the anemometer of a buoy record in metres")
@@ -240,6 +242,7 @@ Options
   -gpx FILE       write the planned track with its times: GPX, or GeoJSON where FILE ends in .geojson
   -seen TEXT      what is seen at the launch: wind=18kn,from=250,sea=1.2m,late=20m, or some of these;
                   the plan then says which findings that changes
+  -debrief FILE   compare a recorded track (GPX or GeoJSON, with times) with the plan for the instant it begins
   -json           the same plan for programs, with a schema number
 
 Files. CSV is RFC 4180 with the unit in the column name; times are RFC 3339 with a zone;
@@ -284,6 +287,9 @@ RULES
                    "launch", "finish", "vehicle", "plate", "shuttle_min", "call_sign", "mmsi", "channels", "phones", "beacon",
                    "lights", "flares", "whistle", "sources", "contacts": [{...}], "authority": {...}, "grace_min",
                    "check_ins": [{"place", "time", "with"}], "id", "remarks"}
+  log.csv         your runs: time,handling (in hand, hard, trouble) and what was met with, named as the limits are:
+                  time,handling,greatest_wind_kn,greatest_sea_m
+                  2026-06-01T10:00:00+01:00,in hand,18,0.8
   party.json      {"party": [{...}, {...}]}: the same of each, and "leader": true of who leads
 
 Exit code: 0 when a plan was printed, even one in which every departure breaks a limit; 2 when a file or an

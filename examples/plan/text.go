@@ -137,6 +137,8 @@ func writeText(w io.Writer, p *made) error {
 	p.writeLaunch(out)
 	p.writeDeck(out)
 	p.writeAshore(out)
+	p.writeDebrief(out)
+	p.writeStep(out)
 	p.writeCautions(out)
 	return out.w.Flush()
 }

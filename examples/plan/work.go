@@ -26,7 +26,8 @@ type made struct {
 	ashore     passage.Ashore
 	deck       passage.Deck
 	stands     []passage.Tolerance
-	launch     *passage.Launch // nil when nothing was seen
+	launch     *passage.Launch  // nil when nothing was seen
+	debrief    *passage.Debrief // nil when no track was given
 }
 
 // mostDepartures bounds a plan.
@@ -78,7 +79,10 @@ func work(in *inputs, o options) (*made, error) {
 	if err := p.leave(); err != nil {
 		return nil, err
 	}
-	return p, p.onDeck()
+	if err := p.onDeck(); err != nil {
+		return nil, err
+	}
+	return p, p.look()
 }
 
 // better reports whether a departure is to be shown in full before another:

@@ -27,6 +27,8 @@ var passageAshoreSubjects = []reference.Subject{
 	{Name: "passage.Water.Calibrated", Func: (*passage.Water).Calibrated, Class: reference.Proposal, Tests: []string{"TestCalibrated"}},
 	{Name: "passage.Appraisal.Outing", Func: passage.Appraisal.Outing, Class: reference.Accessor, Tests: []string{"TestDebriefByHand"}},
 	{Name: "passage.NextStep", Func: passage.NextStep, Class: reference.Proposal, Tests: []string{"TestNextStepByHand", "TestNextStepNeedsItsReasons"}},
+	{Name: "passage.ReadLog", Func: passage.ReadLog, Class: reference.Reader, Tests: []string{"TestLogReadsBack", "TestReadLogRefuses", "FuzzReadLog"}},
+	{Name: "passage.WriteLog", Func: passage.WriteLog, Class: reference.Writer, Tests: []string{"TestLogReadsBack", "FuzzReadLog"}},
 }
 
 var passageAshoreChecks = []reference.Check{}
