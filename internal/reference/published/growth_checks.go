@@ -7,7 +7,7 @@ import (
 	"followingsea.example/internal/reference"
 )
 
-var growthChecks = slices.Concat(growthPrinted, growthCharts, growthExact, growthOther)
+var growthChecks = slices.Concat(growthPrinted, growthCharts, growthExact, growthFetches, growthOther)
 
 const (
 	aces1 = "section 1-1, Example 1, p. 1-1-17"
@@ -166,6 +166,8 @@ var growthOther = []reference.Check{
 	{ID: "growth-cem-minimum", Subject: "wind.CEM", In: "speed=10 m/s, fetch=10 km, duration=Inf s, depth=Inf m, gravity=9.81 m/s2", Result: "printed minimum", Printed: "2.209", Unit: "h", Basis: reference.Computed, Source: "ScientiMate", Locator: "mindurationdeep, case cem, evaluated"},
 	{ID: "growth-jonswap-minimum", Subject: "wind.JONSWAP", In: "speed=10 m/s, fetch=10 km, duration=Inf s, depth=Inf m, gravity=9.81 m/s2", Result: "printed minimum", Printed: "1.920", Unit: "h", Basis: reference.Computed, Source: "ScientiMate", Locator: "mindurationdeep, case jonswap, evaluated"},
 	{ID: "growth-wilson-minimum", Subject: "wind.Wilson", In: "speed=10 m/s, fetch=10 km, duration=Inf s, depth=Inf m, gravity=9.81 m/s2", Result: "printed minimum", Printed: "1.860", Unit: "h", Basis: reference.Computed, Source: "ScientiMate", Locator: "mindurationdeep, case wilson, evaluated"},
+	{ID: "growth-cem-3h-hs", Subject: "wind.CEM", In: "speed=10 m/s, fetch=1000 km, duration=3 h, depth=Inf m, gravity=9.81 m/s2", Result: "printed hs", Printed: "0.535", Basis: reference.Computed, Source: "CEM-II-2", Locator: "eq. II-2-38, evaluated"},
+	{ID: "growth-cem-3h-tp", Subject: "wind.CEM", In: "speed=10 m/s, fetch=1000 km, duration=3 h, depth=Inf m, gravity=9.81 m/s2", Result: "printed tp", Printed: "2.31", Basis: reference.Computed, Source: "CEM-II-2", Locator: "eq. II-2-38, evaluated"},
 	{ID: "growth-cem-waver-hs", Subject: "wind.CEM", In: "speed=12 m/s, fetch=15 km, duration=Inf s, depth=10 m, gravity=9.81 m/s2", Result: "hs", Printed: "0.756", Basis: reference.Computed, Source: "CEM-II-2", Locator: "eq. II-2-36, evaluated as a restatement of it does"},
 	{ID: "growth-cem-waver-tp", Subject: "wind.CEM", In: "speed=12 m/s, fetch=15 km, duration=Inf s, depth=10 m, gravity=9.81 m/s2", Result: "tp", Printed: "2.720", Basis: reference.Computed, Source: "CEM-II-2", Locator: "eq. II-2-36, evaluated as a restatement of it does"},
 	{ID: "growth-young-hmax", Subject: "wind.DepthLimitedHeight", In: "speed=10 m/s, depth=3 m", Printed: "0.619", Basis: reference.Computed, Source: "ScientiMate", Locator: "asymptlimit, case young, evaluated"},
@@ -179,4 +181,34 @@ var growthOther = []reference.Check{
 	{ID: "growth-cosine-125", Subject: "wind.CosineFetch", In: "from=125 deg, " + acesRadials, Printed: "12.45", Unit: "mi", Basis: reference.Computed, Source: "WEMo", Locator: "definition, on the radials of ACES Example 3"},
 	{ID: "growth-cosine-93", Subject: "wind.CosineFetch", In: "from=93 deg, " + acesRadials, Printed: "22.55", Unit: "mi", Basis: reference.Computed, Source: "WEMo", Locator: "definition, on the radials of ACES Example 3"},
 	{ID: "growth-arc-125", Subject: "wind.ArcFetch", In: "half=7 deg, from=125 deg, " + acesRadials, Printed: "10.31", Unit: "mi", Basis: reference.Computed, Source: "ACES1992", Locator: "section 1-1, Example 3, straight up the wind"},
+}
+
+// growthFetches are the laws at 10 m/s over 1, 10 and 50 km of deep water, evaluated by another
+// program from the constants as printed.
+var growthFetches = slices.Concat(
+	fetches("bretschneider", "Bretschneider", "Grasmeijer2016", "bretschneider.m, evaluated with its period as T1/3", "0.247", "1.92", "0.640", "3.29", "1.202", "4.59"),
+	fetches("breugem", "BreugemHolthuijsen", "InVEST", "WaveFetch, evaluated", "0.234", "1.61", "0.661", "3.01", "1.337", "4.66"),
+	fetches("breugem-414", "BreugemHolthuijsen414", "Grasmeijer2016", "breugem_holthuijsen.m, evaluated", "0.226", "1.61", "0.638", "3.01", "1.294", "4.66"),
+	fetches("kahma", "KahmaCalkoen", "KahmaCalkoen1992", "p. 1404, evaluated", "0.232", "1.61", "0.653", "3.00", "1.346", "4.64"),
+	fetches("kahma-stable", "KahmaCalkoenStable", "KahmaCalkoen1992", "table of fits, recalled and evaluated", "0.225", "1.60", "0.539", "2.79", "0.993", "4.10"),
+	fetches("kahma-unstable", "KahmaCalkoenUnstable", "KahmaCalkoen1992", "table of fits, recalled and evaluated", "0.259", "1.63", "0.763", "3.10", "1.626", "4.87"),
+	fetches("hwang", "HwangWang", "ScientiMate", "parametricwavedeep, case hwang, evaluated", "0.206", "1.60", "0.523", "2.76", "1.005", "4.04"),
+	fetches("groen", "GroenDorrestein", "Holleman2022", "evaluated", "0.288", "1.25", "0.786", "2.80", "1.458", "4.48"), // the period there over 0.9, here over 0.95
+	[]reference.Check{
+		{ID: "growth-jonswap-start-10km", Subject: "wind.JONSWAPStart", In: "speed=10 m/s, fetch=10 km, duration=Inf s, depth=Inf m, gravity=9.81 m/s2", Result: "tp", Printed: "2.835", Basis: reference.Computed, Source: "ECMWF-ecWAM", Locator: "routine PEAK, evaluated", Tol: 0.0011, Why: "evaluated there with g = 9.806"},
+		{ID: "growth-onepoint-6h", Subject: "wind.OnePointHeight", In: "speed=10 m/s, time=6 h", Printed: "1.38", Basis: reference.Computed, Source: "ECMWF-ecWAM", Locator: "OUT_ONEGRDPT, evaluated"},
+	},
+)
+
+// fetches are the height and peak period of a law at three fetches.
+func fetches(id, law, source, locator string, seas ...string) []reference.Check {
+	var out []reference.Check
+	for i, km := range []string{"1", "10", "50"} {
+		in := "speed=10 m/s, fetch=" + km + " km, duration=Inf s, depth=Inf m, gravity=9.81 m/s2"
+		for j, result := range []string{"hs", "tp"} {
+			out = append(out, reference.Check{ID: "growth-" + id + "-" + km + "km-" + result, Subject: "wind." + law, In: in, Result: result, Printed: seas[2*i+j],
+				Basis: reference.Computed, Source: source, Locator: locator})
+		}
+	}
+	return out
 }
