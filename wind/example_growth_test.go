@@ -49,11 +49,11 @@ func ExampleRestrictedFetch() {
 	fetch, from := wind.RestrictedFetch(lake, 125)
 	fmt.Printf("%.2f miles from %.0f degrees; straight up the wind %.1f\n", fetch/wind.StatuteMile, from, lake(125)/wind.StatuteMile)
 
-	sea := wind.Grow(wind.SmithOff(125-from), wind.Conditions{Speed: 44 * wind.MileAnHour, Fetch: fetch, Duration: 5 * 3600, MeanDepth: math.Inf(1)})
-	fmt.Printf("%.2f ft, %.2f s\n", sea.Hs/wind.Foot, sea.Tp)
+	sea := wind.GrowRestricted(lake, wind.Conditions{Speed: 44 * wind.MileAnHour, From: 125, Duration: 5 * 3600, MeanDepth: math.Inf(1)})
+	fmt.Printf("%.2f ft, %.2f s, from %.0f degrees\n", sea.Hs/wind.Foot, sea.Tp, sea.From)
 	// Output:
 	// 26.61 miles from 93 degrees; straight up the wind 10.3
-	// 7.80 ft, 5.74 s
+	// 7.80 ft, 5.74 s, from 93 degrees
 }
 
 // How sure is a wave height? The laws that measurements cannot tell apart, for 20 knots over

@@ -148,7 +148,8 @@ func weightedFetch(fetch func(from float64) float64, from float64, power int) fl
 //	F^0.28 cos^0.44 (angle off the wind)
 //
 // where F is the fetch averaged over 15 degrees. Along a narrow lake the waves run
-// along the lake: drive [SmithOff] with the angle between the two directions.
+// along the lake: [GrowRestricted] drives [SmithOff] with the angle between the two
+// directions.
 //
 // Special cases are:
 //

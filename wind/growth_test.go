@@ -180,9 +180,50 @@ func TestSmithOffTurnsTheWind(t *testing.T) {
 			t.Errorf("%v off: %v, want %v", off, got, want)
 		}
 	}
-	for _, off := range []float64{90, 180, math.NaN(), inf} {
+	for _, off := range []float64{-340, 340, 380, -740} {
+		if got, want := wind.SmithOff(off).Scale(12), wind.SmithOff(20).Scale(12); !alike(got, want, 1e-15) {
+			t.Errorf("%v off: %v, want that of 20, %v", off, got, want)
+		}
+	}
+	for _, off := range []float64{90, 180, -90, 270, math.NaN(), inf} {
 		if s := wind.Grow(wind.SmithOff(off), steady(10, 1e4, inf)); s.Known() {
 			t.Errorf("%v off: %+v", off, s)
+		}
+	}
+}
+
+// GrowRestricted is its parts put together by hand, whichever side of north the wind is.
+func TestGrowRestrictedIsItsParts(t *testing.T) {
+	lake := func(from float64) float64 { // along north and south
+		return 2e3 + 30e3*math.Pow(math.Cos(from*math.Pi/180), 8)
+	}
+	for _, from := range []float64{0, 20, 41, 90, 200, 319, 340, 359.5} {
+		c := wind.Conditions{Speed: 11, Duration: 6 * 3600, MeanDepth: 9, From: from}
+		got := wind.GrowRestricted(lake, c)
+		length, waves := wind.RestrictedFetch(lake, from)
+		off := math.Abs(math.Remainder(waves-from, 360))
+		c.Fetch = length
+		want := wind.Grow(wind.SmithOff(off), c)
+		want.From = waves
+		if !got.Known() || got != want {
+			t.Errorf("wind from %v: %+v, want %+v", from, got, want)
+		}
+		if straight := c; off > 0 {
+			straight.Fetch = wind.ArcFetch(lake, from, 7)
+			if along := wind.Grow(wind.Smith, straight); !(off < 90) || along.Fetch > length {
+				t.Errorf("wind from %v: waves %v off, fetch %v against %v up the wind", from, off, length, along.Fetch)
+			}
+		}
+	}
+	nan := math.NaN()
+	for _, s := range []wind.Sea{
+		wind.GrowRestricted(lake, wind.Conditions{Speed: 11, Duration: 3600, MeanDepth: 9, From: nan}),
+		wind.GrowRestricted(lake, wind.Conditions{Speed: nan, Duration: 3600, MeanDepth: 9}),
+		wind.GrowRestricted(lake, wind.Conditions{Speed: 11, Duration: 3600}),
+		wind.GrowRestricted(func(float64) float64 { return nan }, wind.Conditions{Speed: 11, Duration: 3600, MeanDepth: 9}),
+	} {
+		if s.Known() {
+			t.Errorf("%+v", s)
 		}
 	}
 }

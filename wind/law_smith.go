@@ -1,6 +1,10 @@
 package wind
 
-import "math"
+import (
+	"math"
+
+	"followingsea.example/internal/angle"
+)
 
 // Smith is the restricted-fetch law of Smith for narrow lakes, inlets and
 // channels, on the adjusted wind of [ACESAdjustedWind] with waves along the wind,
@@ -18,19 +22,40 @@ import "math"
 var Smith Timed = smith{along: 1}
 
 // SmithOff returns [Smith] for waves that run offset degrees from the wind: the
-// law is driven by Ua cos(offset). The offset counts either way.
+// law is driven by Ua cos(offset). The offset counts either way, and may be the plain
+// difference of two directions on either side of north: 340 degrees are 20.
+// [GrowRestricted] finds the angle from the fetches round about.
 //
 // Special cases are:
 //
-//	SmithOff(o) gives NaN everywhere for |o| ≥ 90, or o NaN
+//	SmithOff(o) gives NaN everywhere for o across or against the wind, 90 degrees or more, or infinite or NaN
 //
 // Source: [Smith1991], quoted in [ACES1992] section 1-1.
 func SmithOff(offset float64) Timed {
-	along := math.Cos(offset * (math.Pi / 180))
+	offset = angle.Diff(0, offset)
+	along := math.Cos(angle.Radians(offset))
 	if !(math.Abs(offset) < 90) {
 		along = math.NaN()
 	}
 	return smith{along: along}
+}
+
+// GrowRestricted returns the sea that Smith's law gives on restricted water: [Grow] with
+// the fetch and the direction of [RestrictedFetch] and the law [SmithOff] of the angle
+// between that direction and the wind's. The fetch of the conditions is not used. From in
+// the result is where the WAVES come from, which along a narrow lake is not where the
+// wind does.
+//
+// Special cases are:
+//
+//	not Known for conditions that [Grow] does not know, or a direction or fetch of NaN
+//
+// Source: [Smith1991], quoted in [ACES1992] section 1-1, eqs 26 to 46.
+func GrowRestricted(fetch func(from float64) float64, c Conditions) Sea {
+	length, from := RestrictedFetch(fetch, c.From)
+	law := SmithOff(angle.Diff(c.From, from))
+	c.Fetch, c.From = length, from
+	return Grow(law, c)
 }
 
 type smith struct{ along float64 } // cosine of the angle between wind and waves

@@ -120,11 +120,26 @@ var growthLawSubjects = []reference.Subject{
 	growthLaw("HwangWang", wind.HwangWang, false, nil),
 	{
 		Name: "wind.SmithOff", Func: wind.SmithOff, Class: reference.Formula, Tests: []string{"TestSmithOffTurnsTheWind"},
-		Args:    append([]reference.Arg{reference.Number("offset", "deg", reference.Between(-89, 89), 32)}, growthArgs...),
+		Args:    append([]reference.Arg{reference.Number("offset", "deg", reference.Angle, 32)}, growthArgs...),
 		Results: []reference.Result{{Name: "hs", Unit: "m"}, {Name: "tp", Unit: "s"}, {Name: "limit", Unit: "text"}},
 		Unknown: []string{"unknown"},
 		Eval: func(in reference.In) (reference.Out, error) {
 			return seaOut(wind.AsPublished(wind.SmithOff(in.F("offset")), growthConditions(in))), nil
+		},
+	},
+	{
+		Name: "wind.GrowRestricted", Func: wind.GrowRestricted, Class: reference.Composed, Tests: []string{"TestGrowRestrictedIsItsParts"},
+		Args:    append([]reference.Arg{growthSpeed, growthDuration, growthDepth, growthGravity}, roseArgs...),
+		Results: []reference.Result{{Name: "hs", Unit: "m"}, {Name: "tp", Unit: "s"}, {Name: "from", Unit: "deg"}, {Name: "limit", Unit: "text"}},
+		Unknown: []string{"unknown"},
+		Eval: func(in reference.In) (reference.Out, error) {
+			rose, err := evenRose(in)
+			if err != nil {
+				return nil, err
+			}
+			c := wind.Conditions{Speed: in.F("speed"), Duration: in.F("duration"), MeanDepth: in.F("depth"), Gravity: in.F("gravity"), From: in.F("from")}
+			s := wind.GrowRestricted(rose, c)
+			return reference.Out{"hs": s.Hs, "tp": s.Tp, "from": s.From, "limit": s.Limit.String()}, nil
 		},
 	},
 	{
