@@ -87,7 +87,7 @@ func (w *Water) Launch(depart time.Time, o Observed) (Launch, error) {
 		}
 	}
 	l.Turn, l.More, l.Sea = c.turn, c.more, c.sea
-	if l.After, err = w.under(c); err != nil {
+	if l.After, err = w.under(c, math.Inf(1)); err != nil {
 		return Launch{}, err
 	}
 	for i, f := range l.Before.Findings {
@@ -107,8 +107,9 @@ type forecastError struct {
 	sea  float64 // factor on every height
 }
 
-// under appraises a departure at the instant of a forecast's error, under it.
-func (w *Water) under(c forecastError) (Appraisal, error) {
+// under appraises a departure at the instant of a forecast's error, under it;
+// nothing later than some seconds after the epoch is worked out.
+func (w *Water) under(c forecastError, until float64) (Appraisal, error) {
 	day := w.day
 	day.Wind = append([]Anemometer(nil), day.Wind...)
 	for i := range day.Wind {
@@ -121,7 +122,7 @@ func (w *Water) under(c forecastError) (Appraisal, error) {
 	if c.sea != 1 && day.Swell != nil {
 		day.Swell = scaledSwell{day.Swell, c.sea}
 	}
-	again, err := w.again(day, c.sea)
+	again, err := w.again(day, c.sea, until)
 	if err != nil {
 		return Appraisal{}, err
 	}

@@ -2,6 +2,7 @@ package passage
 
 import (
 	"math"
+	"sync"
 	"time"
 
 	"followingsea.example/internal/clock"
@@ -39,7 +40,8 @@ var (
 // tried that breaks it: wind stronger or lighter by 1 to 10 knots, veered or
 // backed by 5 to 60 degrees, from the start on and throughout, and a start 10 to
 // 90 minutes later. A limit that is not met as planned has edges of zero. A later
-// start than was prepared breaks a limit, as nothing is known of it. The
+// start than was prepared breaks a limit, as nothing is known of it, and so does
+// a passage more than three times as long as the slow case of the plan. The
 // changes are those of [Water.Launch] and a proposal, no published source.
 //
 // Errors wrap [ErrInput] for a departure outside the prepared time.
@@ -52,14 +54,18 @@ func (w *Water) Tolerances(depart time.Time) ([]Tolerance, error) {
 	for i, f := range plan.Findings {
 		out[i].Finding = f
 	}
+	until := math.Inf(1)
+	if !plan.Late.IsZero() { // a passage three times as long is given up
+		until = w.seconds(depart) + 3*clock.Seconds(depart, plan.Late) + w.after + 3600
+	}
 	wind := func(sign float64) func(float64) (Appraisal, error) {
 		return func(x float64) (Appraisal, error) {
-			return w.under(forecastError{from: depart, more: sign * x, sea: 1})
+			return w.under(forecastError{from: depart, more: sign * x, sea: 1}, until)
 		}
 	}
 	turn := func(sign float64) func(float64) (Appraisal, error) {
 		return func(x float64) (Appraisal, error) {
-			return w.under(forecastError{from: depart, turn: sign * x, sea: 1})
+			return w.under(forecastError{from: depart, turn: sign * x, sea: 1}, until)
 		}
 	}
 	later := func(x float64) (Appraisal, error) {
@@ -69,7 +75,7 @@ func (w *Water) Tolerances(depart time.Time) ([]Tolerance, error) {
 		}
 		return w.Appraise(at)
 	}
-	for _, e := range []struct {
+	families := []struct {
 		of    func(*Tolerance) *Edge
 		tried []float64
 		unit  float64
@@ -80,25 +86,30 @@ func (w *Water) Tolerances(depart time.Time) ([]Tolerance, error) {
 		{func(t *Tolerance) *Edge { return &t.Veered }, triedTurn, 1, turn(1)},
 		{func(t *Tolerance) *Edge { return &t.Backed }, triedTurn, 1, turn(-1)},
 		{func(t *Tolerance) *Edge { return &t.Later }, triedLater, 60, later},
-	} {
-		for i := range out {
-			if edge := e.of(&out[i]); out[i].Finding.State == Met {
-				edge.Breaks = math.Inf(1)
-			}
-		}
-		for _, x := range e.tried {
-			a, err := e.try(x * e.unit)
+	}
+	var all sync.WaitGroup
+	for _, e := range families { // each writes its own edges
+		all.Go(func() {
 			for i := range out {
-				edge := e.of(&out[i])
-				switch {
-				case !math.IsInf(edge.Breaks, 1):
-				case err == nil && a.Findings[i].State == Met:
-					edge.Holds = x * e.unit
-				default: // broken, unknown, or a day that cannot be worked out
-					edge.Breaks = x * e.unit
+				if edge := e.of(&out[i]); out[i].Finding.State == Met {
+					edge.Breaks = math.Inf(1)
 				}
 			}
-		}
+			for _, x := range e.tried {
+				a, err := e.try(x * e.unit)
+				for i := range out {
+					edge := e.of(&out[i])
+					switch {
+					case !math.IsInf(edge.Breaks, 1):
+					case err == nil && a.Findings[i].State == Met:
+						edge.Holds = x * e.unit
+					default: // broken, unknown, or a day that cannot be worked out
+						edge.Breaks = x * e.unit
+					}
+				}
+			}
+		})
 	}
+	all.Wait()
 	return out, nil
 }

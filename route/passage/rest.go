@@ -1,5 +1,7 @@
 package passage
 
+import "math"
+
 // rest walks the rest of the way from the start of a cell at t seconds after
 // the epoch.
 func (w *Water) rest(cell int, t float64, by lane) walk {
@@ -14,11 +16,12 @@ func (w *Water) rest(cell int, t float64, by lane) walk {
 }
 
 // again is the same run for the same people in another day with the same
-// places, its sea so many times as high. Its nodes are worked out as they are
-// asked for, so that a few passages cost little; it belongs to one goroutine.
-func (w *Water) again(day Day, sea float64) (*Water, error) {
+// places, its sea so many times as high, up to some seconds after the epoch. Its
+// nodes are worked out as they are asked for, so that a few passages cost little;
+// it belongs to one goroutine.
+func (w *Water) again(day Day, sea, until float64) (*Water, error) {
 	a := &Water{survey: w.survey, layout: w.layout, crew: w.crew, day: day, levels: w.levels, flows: w.flows}
-	end := w.end()
+	end := math.Min(w.end(), until)
 	if err := a.raise(end, never); err != nil {
 		return nil, err
 	}
