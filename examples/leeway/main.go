@@ -4,8 +4,8 @@
 //	go run ./examples/leeway
 //	go run ./examples/leeway -winds 10,15,20 -speed 4
 //
-// By hand: a person with a surfboard goes downwind at 1.93 % of the wind and up
-// to a third of that to either side: 0.4 knots in 20, 0.7 km in an hour.
+// By hand: a person with a surfboard goes downwind at 1.93 % of the wind and a
+// quarter of that to either side: 0.4 knots in 20, 0.7 km in an hour.
 package main
 
 import (
