@@ -52,7 +52,8 @@
 //
 // Each growth law is a [Law]; [Grow] applies one to a fetch, a duration and a depth, caps height and period at full
 // development together, and says what limited the sea and how far the law was stretched. [Band] shows the spread between
-// the laws that measurements cannot tell apart. [Hindcast] steps a sea through a wind history, with the wind that turns, drops and
+// the laws that measurements cannot tell apart. On a narrow lake or an inlet, where the waves run along the water and not
+// down the wind, [GrowRestricted] finds their direction too. [Hindcast] steps a sea through a wind history, with the wind that turns, drops and
 // comes back. Fetch is given by direction as a function; [ArcFetch], [SavilleFetch] and [RestrictedFetch] say which law
 // wants which.
 //

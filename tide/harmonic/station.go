@@ -176,14 +176,7 @@ func (s *sum) valueIn(at time.Time, year int) float64 {
 		return s.value(at)
 	}
 	e := s.epochAt(at, year)
-	h := s.z0
-	for i := range s.terms {
-		t := &s.terms[i]
-		z := t.d.node(&e.z)
-		sin, cos := math.Sincos(e.angle(t))
-		h += t.amp * (real(z)*cos - imag(z)*sin)
-	}
-	return h
+	return s.level(&e)
 }
 
 // prune leaves out the turns of rises and falls smaller than p, by following

@@ -146,6 +146,11 @@ func (s *sum) speed(d *definition) float64 {
 // value returns the sum at the instant.
 func (s *sum) value(at time.Time) float64 {
 	e := s.epochAt(at, at.UTC().Year())
+	return s.level(&e)
+}
+
+// level returns the sum at the instant and with the nodes of an epoch.
+func (s *sum) level(e *epoch) float64 {
 	h := s.z0
 	for i := range s.terms {
 		t := &s.terms[i]
