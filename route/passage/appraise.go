@@ -87,6 +87,7 @@ func (w *Water) AppraiseInto(into *Appraisal, depart time.Time) error {
 			continue
 		}
 		f := w.find(r, limit, start, &mid, &slow)
+		w.explain(&f)
 		a.Findings = append(a.Findings, f)
 		sum.add(r, f.State, f.Margin)
 	}

@@ -51,9 +51,9 @@ func (w *Water) warned() measure {
 	text, given := w.day.Warning.Get()
 	m := measure{value: math.NaN(), along: nowhere, time: nowhere}
 	if given {
-		m.value, m.why = 0, text
+		m.value, m.why = 0, "an official forecast was read: none in force"
 		if text != "" {
-			m.value = 1
+			m.value, m.why = 1, "in force: "+text
 		}
 	}
 	return m
@@ -71,11 +71,16 @@ func (w *Water) missing(r Rule) string {
 			return "no coastline is given"
 		}
 		return "the wind is not known for all of it"
-	case LeastSea, GreatestSteepness:
+	case LeastSea:
 		return w.seaWhy()
+	case GreatestSteepness:
+		return w.waterWhy()
 	case GreatestSea, GreatestSwell:
 		if w.day.Swell == nil {
 			return "the swell is not given"
+		}
+		if r == GreatestSea {
+			return w.waterWhy()
 		}
 		return w.seaWhy()
 	case LeastRideable, GreatestDuration, LeastReserve, LeastDaylight:
@@ -100,6 +105,9 @@ func (w *Water) missing(r Rule) string {
 		case r == GreatestBreaking && w.day.Swell == nil:
 			return "the swell is not given"
 		}
+		if r == GreatestBreaking && len(w.day.Streams) == 0 {
+			return "the stream is not given"
+		}
 		return "depth or tide is not known for all of it"
 	case GreatestTimeToExit:
 		if len(w.run.Exits) == 0 {
@@ -116,6 +124,25 @@ func (w *Water) missing(r Rule) string {
 		return "the party is not given"
 	}
 	return "not known"
+}
+
+// waterWhy says why the sea on the stream and over the depth is not known.
+func (w *Water) waterWhy() string {
+	switch why := w.seaWhy(); {
+	case w.fetchWhy != "", len(w.day.Wind) == 0:
+		return why
+	case len(w.day.Streams) == 0:
+		return "the stream is not given, and the sea stands up on it"
+	case w.day.Tide == nil:
+		return "the tide is not given, and the sea feels the depth"
+	default:
+		for l := range w.run.Legs() {
+			if _, ok := w.run.Depth(l).Get(); !ok {
+				return "the depth is not given for all of it, and the sea feels it"
+			}
+		}
+		return why
+	}
 }
 
 func (w *Water) seaWhy() string {

@@ -110,8 +110,10 @@ func (w *Water) Moment(along float64, at time.Time) (Moment, error) {
 	for i > 0 && w.grid.cells[i].along > along {
 		i--
 	}
-	m := w.moment(i, w.hour(at), w.stateBetween(i, t), w.streamAt(i, at))
+	state := w.stateBetween(i, t)
+	m := w.moment(i, w.hour(at), state, w.streamAt(i, at))
 	m.Along, m.At = along, w.place(along)
+	w.reckon(&m, i, state)
 	return m, nil
 }
 
