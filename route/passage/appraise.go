@@ -50,11 +50,15 @@ func (w *Water) Appraise(depart time.Time) (Appraisal, error) {
 	if err := w.AppraiseInto(&a, depart); err != nil {
 		return Appraisal{}, err
 	}
+	for i := range a.Findings {
+		w.explain(&a.Findings[i])
+	}
 	return a, nil
 }
 
 // AppraiseInto is Appraise into an appraisal whose Findings it takes for its
 // own: once they are long enough a departure that arrives allocates nothing.
+// It leaves out of Why what a value that is known is made of.
 // An error leaves the appraisal as it was.
 //
 // The error is that of Appraise.
@@ -87,7 +91,6 @@ func (w *Water) AppraiseInto(into *Appraisal, depart time.Time) error {
 			continue
 		}
 		f := w.find(r, limit, start, &mid, &slow)
-		w.explain(&f)
 		a.Findings = append(a.Findings, f)
 		sum.add(r, f.State, f.Margin)
 	}
