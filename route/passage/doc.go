@@ -35,6 +35,22 @@
 // looked. What hangs on an unknown is an unknown finding, and a limit that is
 // unknown is not met. A limit not asked for has no finding at all.
 //
+// The height and the steepness of the sea need the stream and the depth, because
+// both raise it. A few things are taken as stated until somebody says otherwise,
+// since they belong to the chart and not to the day: a fetch of no given depth
+// is deep, a shore of no given kind throws nothing back ([Moment].SeaWords says so
+// where one is near), a leg of no given exposure has the wind of the forecast.
+//
+// # Bands
+//
+// A limit is judged on the expected value at the worst place, and Finding.Why
+// says the band where there is one: of the sea by the growth laws that
+// measurements cannot tell apart, of the wind by the exposure of the leg, which
+// also widens the slow and the fast case. Of the tide the low end of the spread
+// counts wherever the rise or fall lasts unusually long or short. What a kind of
+// shore throws back is the upper end of what is usual for it, counted as far as
+// [ReflectionReach], which is a proposal.
+//
 // # Conventions
 //
 // Metres, seconds, m/s, degrees true; each limit in the unit of [Rule.Unit].

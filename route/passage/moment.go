@@ -217,7 +217,7 @@ func (m *Moment) rideSea(relative route.Velocity) (ride.Sea, bool) {
 	if cur, _ := m.Stream.Resolve(m.Course); cur == cur {
 		sea.Current = cur
 	}
-	if m.Sea.Hs > 0 {
+	if m.Sea.Hs > 0 && !(m.Sea.Tp < ripple) {
 		sea.WindSea = ride.System{Hs: m.Sea.Hs, Tp: m.Sea.Tp, Off: angle.Diff(m.Sea.From+180, m.Course)}
 	}
 	if s, ok := m.swellSystem(); ok {
@@ -230,6 +230,11 @@ func (m *Moment) rideSea(relative route.Velocity) (ride.Sea, bool) {
 // the fast case are: one run in twenty is slower than the slow case, as far as
 // the ride's own spread can be trusted.
 const caseSpreads = 1.64
+
+// ripple is the period in seconds below which waves are too short to do anything
+// to a board: those of a breath of wind, millimetres high. The ride is worked out
+// without them.
+const ripple = 0.5
 
 // swellGamma is the peak enhancement of a swell, whose spectrum is narrower than
 // that of a wind sea.
@@ -249,7 +254,7 @@ func (m *Moment) swellSystem() (wind.Swell, bool) {
 		}
 	}
 	best.Hs = math.Sqrt(sum)
-	return best, best.Hs > 0
+	return best, best.Hs > 0 && !(best.Tp < ripple)
 }
 
 // SwellSpeed returns the speed in m/s over the ground of the crests of a swell
