@@ -79,7 +79,7 @@ func exampleWater() (*passage.Water, error) {
 }
 
 // The whole of it: prepare once, appraise a departure, read the findings.
-func ExamplePrepare() {
+func ExampleAppraisal() {
 	water, err := exampleWater()
 	if err != nil {
 		fmt.Println(err)
