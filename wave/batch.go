@@ -32,13 +32,10 @@ func (w Water) Wavenumbers(k, period, depth []float64) {
 	for len(k) > 0 {
 		n := min(len(k), block)
 		kb, pb, hb, x, y := k[:n], period[:n], depth[:n], xs[:n], ys[:n]
-		frequencies(y, pb)
-		for i, o := range y {
-			y[i] = o * o * inverse * hb[i]
-		}
+		frequencies(x, y, pb, hb, inverse)
 		dispersion.SolveSlice(x, y)
 		for i, h := range hb {
-			if !ordinary(y[i], pb[i], h) {
+			if !ordinary(y[i]) || !(pb[i] > 0) {
 				kb[i], _ = w.root(pb[i], h)
 				continue
 			}
@@ -48,25 +45,34 @@ func (w Water) Wavenumbers(k, period, depth []float64) {
 	}
 }
 
-// frequencies sets omega[i] to 2π/period[i], two at a time with one division: 2π/p = q·2π/pq. Where the product of the two is
-// no ordinary number, neither result is, and both waves are left to the scalar path.
-func frequencies(omega, period []float64) {
-	omega = omega[:len(period)]
+// frequencies sets omega[i] to 2π/period[i], two at a time with one division, 2π/p = q·2π/pq, and y[i] to ω²h/g. Where the
+// product of the two periods is no ordinary number, neither result is, and both waves are left to the scalar path.
+func frequencies(omega, y, period, depth []float64, inverse float64) {
+	n := len(period)
+	omega, y, depth = omega[:n], y[:n], depth[:n]
 	i := 0
-	for ; i+1 < len(period); i += 2 {
+	for ; i+1 < n; i += 2 {
 		p, q := period[i], period[i+1]
 		r := 2 * math.Pi / (p * q)
-		omega[i], omega[i+1] = q*r, p*r
+		o, u := q*r, p*r
+		omega[i], omega[i+1] = o, u
+		y[i], y[i+1] = o*o*inverse*depth[i], u*u*inverse*depth[i+1]
 	}
-	if i < len(period) {
-		omega[i] = 2 * math.Pi / period[i]
+	if i < n {
+		o := 2 * math.Pi / period[i]
+		omega[i], y[i] = o, o*o*inverse*depth[i]
 	}
 }
 
-// ordinary reports whether a wave lies between the ends that Water.root treats apart, and is one at all.
-func ordinary(y, period, depth float64) bool {
-	return y >= 1e-17 && y < 22 && period > 0 && depth > 0
-}
+// The ends that Water.root treats apart, as bits: between them doubles are in the order of their bits.
+const (
+	shallowest = 0x3c670ef54646d497 // 1e-17
+	deepest    = 0x4036000000000000 // 22
+)
+
+// ordinary reports whether y lies between the ends, with one unsigned comparison. The depth is above zero then; the period may
+// yet be negative.
+func ordinary(y float64) bool { return math.Float64bits(y)-shallowest < deepest-shallowest }
 
 // Speeds sets k[i], c[i] and cg[i] to the wavenumber, the phase speed and the group speed of the wave of period[i] over
 // depth[i], within 6 units in the last place, with one solution each and without allocation. A result may be an argument
@@ -87,28 +93,25 @@ func (w Water) Speeds(k, c, cg, period, depth []float64) {
 		n := min(len(k), block)
 		kb, cb, gb, pb, hb := k[:n], c[:n], cg[:n], period[:n], depth[:n]
 		x, y, d, omega := xs[:n], ys[:n], ds[:n], os[:n]
-		frequencies(omega, pb)
-		for i, o := range omega {
-			y[i] = o * o * inverse * hb[i]
-		}
+		frequencies(omega, y, pb, hb, inverse)
 		dispersion.SolveDiffSlice(x, d, y)
 		for i, h := range hb {
-			p, o, xi, yi := pb[i], omega[i], x[i], y[i]
-			if yi >= 22 && p > 0 && o < 1e150 { // deep, to the last bit
+			o, xi, yi := omega[i], x[i], y[i]
+			if ordinary(yi) && o > 0 {
+				r := 1 / (xi * yi)
+				xr := xi * r
+				ci := o * h * (yi * r)
+				kb[i], cb[i], gb[i] = o*o*inverse*(xi*xr), ci, (0.5+0.5*d[i]*((xi+yi)*xr))*ci
+				continue
+			}
+			if yi >= 22 && o > 0 && o < 1e150 { // deep, to the last bit
 				k0 := o * o * inverse
 				ci := o / k0
 				kb[i], cb[i], gb[i] = k0, ci, ci/2
 				continue
 			}
-			if !ordinary(yi, p, h) {
-				v := w.Solve(p, h)
-				kb[i], cb[i], gb[i] = v.Wavenumber, v.PhaseSpeed, v.GroupSpeed
-				continue
-			}
-			r := 1 / (xi * yi)
-			xr := xi * r
-			ci := o * h * (yi * r)
-			kb[i], cb[i], gb[i] = o*o*inverse*xi*xr, ci, (0.5+0.5*d[i]*(xi+yi)*xr)*ci
+			v := w.Solve(pb[i], h)
+			kb[i], cb[i], gb[i] = v.Wavenumber, v.PhaseSpeed, v.GroupSpeed
 		}
 		k, c, cg, period, depth = k[n:], c[n:], cg[n:], period[n:], depth[n:]
 	}

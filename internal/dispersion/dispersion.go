@@ -157,7 +157,7 @@ func SolveDiffSlice(x, d, y []float64) {
 		if i >= rows {
 			root := beyond(v)
 			d[j] = root - v
-			if v >= 19.5 { // nothing is left of the difference: its first term
+			if v >= 19.5 && v < 22 { // nothing is left of the difference: its first term; from 22 on that is nothing too
 				d[j] = 2 * v * math.Exp(-2*v)
 			}
 			x[j] = root
