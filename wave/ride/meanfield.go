@@ -39,16 +39,16 @@ const (
 
 // bin is a narrow band of the sea as the board meets it.
 type bin struct {
-	k, c   float64 // along the course
-	kTrue  float64
-	energy float64 // m²
-	inv    float64 // M²k², of the surge it is used with
-	force  float64 // N², variance of its push
+	k, c  float64 // along the course
+	inv   float64 // M²k²
+	force float64 // N², variance of its push
+	raw   float64 // of the push on a board of no length and 1 kg
 }
 
 type bins struct {
-	n int
-	b [2 * binsPerSystem]bin
+	n      int
+	b      [2 * binsPerSystem]bin
+	sigmaF float64 // N, standard deviation of the push
 }
 
 // field is the answer of the balance.
@@ -58,57 +58,104 @@ type field struct {
 	rate         float64 // 1/s, variance rate: σ of the acceleration over σ of the speed
 }
 
-// prepare fills in what depends on the surge.
-func (s *surge) load(bs *bins, g float64) (sigmaF float64) {
+// weigh fills in what depends on the board: its length and its mass.
+func (bs *bins) weigh(s *surge) {
 	sum := 0.0
 	for i := range bs.n {
 		b := &bs.b[i]
-		f := 2 * s.push(b.k, b.kTrue, g)
-		b.force = f * f * b.energy
 		mk := s.inertia * b.k
 		b.inv = mk * mk
+		b.force = 0
+		if x := b.k * s.halfLength; x < math.Pi {
+			r := s.mass * math.Sin(x) / x
+			b.force = r * r * b.raw
+		}
 		sum += b.force
 	}
-	return math.Sqrt(sum)
+	bs.sigmaF = math.Sqrt(sum)
+}
+
+// rescale is weigh for a board of the same length and another mass than that
+// of the surge it was weighed for.
+func (bs *bins) rescale(from, to *surge) {
+	force, inv := to.mass/from.mass, to.inertia/from.inertia
+	for i := range bs.n {
+		b := &bs.b[i]
+		b.force *= force * force
+		b.inv *= inv * inv
+	}
+	bs.sigmaF *= force
 }
 
 // settle solves the balance. start and wide are the first guesses of V
 // and σ, tol the last step of either in m/s.
-func (s *surge) settle(bs *bins, sigmaF, u, g, start, wide, tol float64) field {
+//
+// Half steps of the fixed point come first: they find the answer that a board
+// would settle to, from the slow side, where there are several. Near it the
+// steps are Newton's, as long as they are short; their derivatives cost a few
+// multiplications in the sums that are made anyway.
+func (s *surge) settle(bs *bins, u, g, start, wide, tol float64) field {
+	const near = 0.1 // m/s
 	p := 0.0
-	if sigmaF > 0 {
-		p = 0.5 * math.Erfc(sprintAbove*s.mass*g/sigmaF/math.Sqrt2)
+	if bs.sigmaF > 0 {
+		p = 0.5 * math.Erfc(sprintAbove*s.mass*g/bs.sigmaF/math.Sqrt2)
 	}
+	waves := bs.b[:bs.n]
 	v, sigma := start, wide
 	for range 200 {
-		b := math.Max(2, -(1-p)*s.slope(v, s.cruise, u)-p*s.slope(v, s.sprint, u))
+		slope := -(1-p)*s.slope(v, s.cruise, u) - p*s.slope(v, s.sprint, u)
+		b := math.Max(2, slope)
 		b2, w2 := b*b, widening*widening*sigma*sigma
-		push, wander := 0.0, 0.0
-		for j := range bs.n {
-			w := &bs.b[j]
+		var push, wander, pushV, pushQ, wanderV, wanderQ float64
+		for j := range waves {
+			w := &waves[j]
 			d := w.c - v
 			q := d*d + w2
-			r := w.force / (q * (w.inv*q + b2)) // one division for both sums
-			push += r * d
-			wander += r * q
+			iq := w.inv * q
+			e := 1 / (q * (iq + b2)) // one division for all sums
+			r := w.force * e
+			rd, rq := r*d, r*q
+			push += rd
+			wander += rq
+			dr := rd * e * (iq + iq + b2) // -∂(rd)/∂q
+			pushV += 2*dr*d - r
+			pushQ -= dr
+			dw := rq * e * iq // -∂(rq)/∂q
+			wanderV += dw * d
+			wanderQ -= dw
 		}
-		push *= meanPushGain * b
 		if wander == 0 {
 			return field{speed: s.flat(s.cruise, u), sprinting: p}
 		}
-		mean := (1-p)*s.balance(v, s.cruise, u) + p*s.balance(v, s.sprint, u) + push
-		dv, ds := mean/b, math.Sqrt(wander)-sigma
-		v += 0.5 * math.Max(-1, math.Min(1, dv))
-		sigma += 0.5 * ds
+		root := math.Sqrt(wander)
+		mean := (1-p)*s.balance(v, s.cruise, u) + p*s.balance(v, s.sprint, u) + meanPushGain*b*push
+		dv, ds := mean/b, root-sigma
 		if math.Abs(dv) < tol && math.Abs(ds) < tol {
+			v += dv / 2
+			sigma += ds / 2
 			break
 		}
+		if math.Abs(dv) < near && math.Abs(ds) < near {
+			// mean + a δv + h δσ = 0, ds + e δv + f δσ = 0.
+			byWidth := 2 * widening * widening * sigma
+			a, h := meanPushGain*b*pushV-slope, meanPushGain*b*pushQ*byWidth
+			e, f := wanderV/root, wanderQ*byWidth/(2*root)-1
+			det := a*f - h*e
+			nv, ns := (h*ds-f*mean)/det, (e*mean-a*ds)/det
+			if det > 0 && math.Abs(nv) < 2*near && math.Abs(ns) < 2*near && sigma+ns > 0 {
+				v += nv
+				sigma += ns
+				continue
+			}
+		}
+		v += 0.5 * math.Max(-1, math.Min(1, dv))
+		sigma += 0.5 * ds
 	}
 	b := math.Max(2, -(1-p)*s.slope(v, s.cruise, u)-p*s.slope(v, s.sprint, u))
 	w2 := widening * widening * sigma * sigma
 	acc := 0.0
-	for j := range bs.n {
-		w := &bs.b[j]
+	for j := range waves {
+		w := &waves[j]
 		q := (w.c-v)*(w.c-v) + w2
 		acc += w.force / (w.inv*q + b*b) * w.k * w.k * q
 	}
@@ -155,7 +202,8 @@ func (p *Prepared) fill(bs *bins, y System, swell bool, sea *Sea, g float64) (bl
 		} else if e > 0 {
 			b := &bs.b[bs.n]
 			bs.n++
-			*b = bin{k: k * cos, kTrue: k, c: 2 * math.Pi / intrinsic / (k * cos), energy: e}
+			f := g * k * cos * math.Exp(-k*p.surge.halfDraught)
+			*b = bin{k: k * cos, c: 2 * math.Pi / intrinsic / (k * cos), raw: f * f * e}
 		}
 		f *= step
 	}

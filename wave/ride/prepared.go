@@ -25,9 +25,12 @@ type Prepared struct {
 	kept     gammas // part of the energy below swellCut
 }
 
-// sameWaves is the number of variants, the first, that the waves push like the
-// paddler unchanged.
-const sameWaves = 3
+// The variants that the waves push otherwise than the paddler unchanged, last
+// and in this order.
+const (
+	heavier = 3
+	shorter = 4
+)
 
 // The nodes of the catch table: wind at 10 m, kc²/g along the heading, and the
 // speed of the wave above that of a sprint.
@@ -54,8 +57,8 @@ func (p Paddler) Prepare() (*Prepared, error) {
 	moved[0].Drag *= 1 + spread["Drag"]
 	moved[1].WindArea *= 1 + spread["WindArea"]
 	moved[2].Bend *= 1 + spread["Bend"]
-	moved[3].Length *= 1 - spread["Length"]
-	moved[4].Mass *= 1 + spread["Mass"]
+	moved[heavier].Mass *= 1 + spread["Mass"]
+	moved[shorter].Length *= 1 - spread["Length"]
 	for i, p := range moved {
 		pr.variants[i] = *compile(p)
 	}

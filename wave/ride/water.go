@@ -25,28 +25,27 @@ func intrinsicWave(period, depth, current, g float64) (k, intrinsic float64, ok 
 	} else if math.IsInf(depth, 1) {
 		return 0, 0, false
 	}
-	k = dispersion.Solve(w*w*depth/g) / depth
+	y := w * w * depth / g
 	if current == 0 {
+		k = dispersion.Solve(y) / depth
 		return k, period, k > 0
 	}
-	// σ(k) + kU − ω is concave, so that Newton from the left never oversteps
-	// the root; against the current the start, the wave without it, is on the
-	// left, and a slope that is used up means that there is no root.
+	// With s = σ/ω and x = kh the dispersion relation gives x of s²y, and what
+	// is left is s − 1 + x U/ωh = 0. It rises and bends one way, so that Newton
+	// from s = 1, the wave without a current, never oversteps the root; a slope
+	// that is used up means that there is none.
+	u, s := current/(w*depth), 1.0
 	for range 60 {
-		t := math.Tanh(k * depth)
-		sigma := math.Sqrt(g * k * t)
-		slope := sigma/(2*k)*(1+k*depth*(1-t*t)/t) + current
+		x, n := dispersion.SolveRatio(s * s * y)
+		slope := 1 + u*x/(n*s) // d ln x/d ln s = 1/n
 		if !(slope > 0) {
 			return 0, 0, false
 		}
-		dk := (w - k*current - sigma) / slope
-		if k+dk <= 0 {
-			dk = -k / 2
-		}
-		k += dk
-		// A step squares the error, but for a wave that is nearly stopped.
-		if d := math.Abs(dk); d <= 1e-13*k || d <= 1e-8*k && slope > sigma/(8*k) {
-			return k, 2 * math.Pi / (w - k*current), true
+		step := (1 - s - u*x) / slope
+		x *= 1 + step/(n*s)
+		s += step
+		if math.Abs(step) <= 1e-10*s { // the next would be of the order of its square
+			return x / depth, period / s, true
 		}
 	}
 	return 0, 0, false
