@@ -25,7 +25,7 @@ var passageSubjects = []reference.Subject{
 	{Name: "passage.WarningInForce", Func: passage.WarningInForce, Class: reference.Constructor, Tests: []string{"TestValueAndLimit", "TestEachRuleBreaks"}},
 	{Name: "passage.Warning.Get", Func: passage.Warning.Get, Class: reference.Accessor, Tests: []string{"TestEachRuleBreaks"}},
 	{Name: "passage.Prepare", Func: passage.Prepare, Class: reference.Plan, Tests: []string{"TestPrepareRefuses", "TestFailSafe", "TestWayTableAgainstTheBalance"}},
-	{Name: "passage.Water.Appraise", Func: (*passage.Water).Appraise, Class: reference.Plan, Tests: []string{"TestFairDayMeetsEveryLimit", "TestStreamCarriesTheBoard", "TestEachRuleBreaks", "TestFailSafe", "TestWorseNeverImproves", "TestWalkAgainstSeconds", "TestSymmetriesOfTheWalk", "TestDeparturesOutsideThePreparedTime"}},
+	{Name: "passage.Water.Appraise", Func: (*passage.Water).Appraise, Class: reference.Plan, Tests: []string{"TestFairDayMeetsEveryLimit", "TestStreamCarriesTheBoard", "TestEachRuleBreaks", "TestFailSafe", "TestDayInAStrait", "TestDayOfAFront", "TestDayAtABar", "TestWorseNeverImproves", "TestWalkAgainstSeconds", "TestSymmetriesOfTheWalk", "TestDeparturesOutsideThePreparedTime"}},
 	{Name: "passage.Appraisal.Broken", Func: passage.Appraisal.Broken, Class: reference.Accessor, Tests: []string{"TestBrokenAndUnknown"}},
 	{Name: "passage.Appraisal.Unknown", Func: passage.Appraisal.Unknown, Class: reference.Accessor, Tests: []string{"TestBrokenAndUnknown"}},
 	{Name: "passage.Water.Timeline", Func: (*passage.Water).Timeline, Class: reference.Plan, Tests: []string{"TestTimelineIsTheWalk", "TestDeparturesOutsideThePreparedTime", "TestFailSafe"}},
