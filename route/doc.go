@@ -67,6 +67,19 @@
 // spreads, and carry cautions as constants to be shown with them:
 // [ColdCaution], [SightCaution]. Nothing here says that a plan will go well.
 //
+// # Seeing it
+//
+// examples/steer prints drift and heading to hold by stream, examples/leeway
+// what the wind does to a board and a swimmer, examples/lastlight the hour to
+// turn back by.
+//
+// # Further reading
+//
+// [Bowditch2002] for current sailing, [Williams2013] for the triangles and the
+// sphere, [Karney2013] for the geodesic, [Breivik2011] and [SAROPS2011] for
+// drift, [Meeus1998] for the Sun. The values that are checked are listed in
+// examples/checks/CHECKS.md.
+//
 // # Bad input
 //
 // Formulas return NaN for input outside their domain. Decisions return an

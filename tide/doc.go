@@ -31,4 +31,15 @@
 //
 // Predictions leave out the weather: see InverseBarometer and WindSetup for the
 // size of what air pressure and wind may add or take.
+//
+// # Seeing it
+//
+// examples/tideheights sets twelfths and cosine beside a harmonic tide.
+//
+// # Further reading
+//
+// [ExeterTides] for the rules of thumb, [LINZ-Tables] for the official method
+// between high and low water, [Bowditch2002] chapter 9 for tides and streams on
+// a chart, [NOAA-Currents] for current tables, [Meeus1998] for the moon. The
+// values that are checked are listed in examples/checks/CHECKS.md.
 package tide

@@ -29,8 +29,14 @@
 // itself is good to a few per cent in speed for waves that are not steep (H/L below some 0.05) nor high for their depth
 // (H L²/h³ below some 26); breaking laws scatter by 10 to 15 % and more.
 //
-// # Sources
+// # Seeing it
 //
-// Each function names its source by a key of the bibliography in internal/reference/published, and the published values it
-// is checked against are listed in CHECKS.md.
+// examples/wavespeed prints the speeds by period and depth, examples/windstream what a stream makes of a sea, and
+// examples/headland one sea off a headland, over a shoal and under a cliff.
+//
+// # Further reading
+//
+// [Stewart2008] is the chapter to begin with, [CEM-II-1] has every formula with worked examples, [DeanDalrymple1991] the
+// derivations and [Goda2010Book] the irregular sea. Each function names its own source by a key of the bibliography in
+// internal/reference/published, and the published values it is checked against are listed in examples/checks/CHECKS.md.
 package wave

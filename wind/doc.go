@@ -64,8 +64,15 @@
 // speed from 5 to 10 m, 3 % between the log law and the one-seventh rule. A height of a growth law is good to some 20 to
 // 30 % at a place it was not fitted to, and a forecast of the wind to 5 % makes another 7 %.
 //
-// # Sources
+// # Seeing it
 //
-// Each function names its source by a key of the bibliography in internal/reference/published; CHECKS.md lists the
-// published values it is checked against, and for which functions none was found.
+// examples/forecast says in words what is in a wind.csv, examples/growth grows a sea hour by hour on a fetch, and
+// examples/hindcast scores the growth laws against a buoy.
+//
+// # Further reading
+//
+// [WMO-702] on forecasting waves from winds, [CEM-II-2] for the way from a wind to a sea with worked examples, [WMO-8] and
+// [AFMAN-15-111] for how winds are observed, [KahmaCalkoen1992] and [YoungVerhagen1996] for what a growth law is fitted to.
+// Each function names its own source by a key of the bibliography in internal/reference/published;
+// examples/checks/CHECKS.md lists the published values it is checked against, and for which functions none was found.
 package wind

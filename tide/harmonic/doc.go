@@ -34,4 +34,10 @@
 // other analyses follow other conventions for M1, L2 and the long-period
 // constituents; expect doubt of some millimetres there. Heights are above the datum
 // the constants name, and heights above different datums cannot be mixed.
+//
+// # Further reading
+//
+// [Schureman1958] is the manual that every number here goes back to,
+// [SP98-Supplement] its present-day longitudes, [Foreman1978] for streams that
+// go round. The values that are checked are listed in examples/checks/CHECKS.md.
 package harmonic

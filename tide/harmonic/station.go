@@ -51,7 +51,7 @@ type Tide struct {
 
 // New returns the predictor of heights for the station. ErrStation and
 // ErrConstituent name what is wrong: a constituent that is not known is an
-// error, not left out in silence (Station.Only chooses). The mean of a station is
+// error, not left out in silence (Only chooses). The mean of a station is
 // above its datum; without a datum the predictor is of UnknownDatum.
 func New(s Station, n Nodes) (*Tide, error) {
 	m, err := newSum(s.Z0, s.Constituents, n)

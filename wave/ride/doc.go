@@ -97,4 +97,16 @@
 // within 45 degrees of astern; speeds below 7 m/s; water deeper than a
 // sixth of the wave for a sea, a twentieth for one bump. Outside, a [Remark] or a [Verdict] says so. Foils are
 // refused: a flying board has another resistance and feels other waves.
+//
+// # Seeing it
+//
+// examples/bumps prints which bumps can be caught, why a wind sea a few hours
+// old is better than the grown one, and a minute on the water.
+//
+// # Further reading
+//
+// [MSC-1228] and [HSC-1329] are what ship masters are told of following seas,
+// [GuckenheimerHolmes1983] has the pendulum behind the thresholds,
+// [StoleHentschel2019] measured waves as a moving craft meets them, and
+// [Schram2017] paddlers.
 package ride
