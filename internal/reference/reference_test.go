@@ -586,6 +586,9 @@ func TestPrintsDoNotHangOnTheLastBit(t *testing.T) {
 		{69933.4, 69900, 34, Table, "69933", "0.98"},
 		{-0.0001, 0, 0.05, Table, "0.00", "0.00"},
 		{math.Inf(1), math.Inf(1), 1, Exact, "+Inf", "-"},
+		{0.6266570686577501, 0.6266570686577501, 1e-9, Computed, "0.626657069", "0.0"},
+		{0.6266570686577501, 0.6266570686577501, 1e-10, Computed, "0.6266570687", "0"},
+		{0.6266570686577501, 0.6266570686577501, 1e-12, Computed, "0.6266570687", "-"},
 	} {
 		for _, ulps := range []float64{-4, 0, 4} {
 			o := Outcome{Check: Check{Basis: c.basis}, Got: c.got * (1 + ulps*0x1p-52), Want: c.want, Tol: c.tol, OK: true}

@@ -238,7 +238,13 @@ func (o Outcome) RatioText() string {
 	if o.Err != nil || o.Text || o.Check.Basis == Exact && o.Check.Tol == 0 || o.Tol == 0 {
 		return "-"
 	}
-	return steady(o.Ratio(), blur*math.Max(math.Abs(o.Got), math.Abs(o.Want))/o.Tol, 2, 8)
+	ratio, slack := o.Ratio(), blur*math.Max(math.Abs(o.Got), math.Abs(o.Want))/o.Tol
+	for _, decimals := range []int{2, 1, 0} { // fewer where the error is of the size of the arithmetic
+		if 4*slack*math.Pow10(decimals) < 1 {
+			return steady(ratio, slack, decimals, 8)
+		}
+	}
+	return "-"
 }
 
 // steady prints x with that many decimals, or with more, up to most, where
