@@ -354,3 +354,18 @@ func (s Subject) pick(out Out, name string) (any, error) {
 	}
 	return nil, fmt.Errorf("%s returned no %q", s.Name, r.Name)
 }
+
+// Value evaluates the subject and returns one result, a float64 or the text
+// of a named state, with its unit.
+func (s Subject) Value(in In, result string) (any, string, error) {
+	r, ok := s.Result(result)
+	if !ok {
+		return nil, "", fmt.Errorf("%s has no result %q", s.Name, result)
+	}
+	out, err := s.Evaluate(in)
+	if err != nil {
+		return nil, "", err
+	}
+	v, err := s.pick(out, result)
+	return v, r.Unit, err
+}
