@@ -11,9 +11,9 @@ g, rho = 9.80665, 1025.0
 rows, asked = [], []   # each asked: group, subject, inputs, result, want, scale
 
 
-def ask(group, subject, result, want, scale=None, **inputs):
+def ask(group, subject, result, want, size=None, /, **inputs):
     text = ", ".join(f"{k}={v}" if isinstance(v, str) else f"{k}={v!r}" for k, v in inputs.items())
-    asked.append((group, subject, text, result, float(want), float(abs(want) if scale is None else scale)))
+    asked.append((group, subject, text, result, float(want), float(abs(want) if size is None else size)))
 
 
 def log(lo, hi):
