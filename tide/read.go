@@ -53,27 +53,16 @@ func ReadTable(r io.Reader, o Options) (*Table, error) {
 	if err != nil {
 		return nil, fail(err)
 	}
-	var turns []Turn
-	for {
-		err := t.Next()
-		if errors.Is(err, io.EOF) {
-			break
-		}
-		if err != nil {
-			return nil, fail(err)
-		}
-		if len(turns) == maxRows {
-			return nil, fail(fmt.Errorf("line %d: more than %d turns", t.Line(), maxRows))
-		}
+	turns, err := rows(t, maxRows, "turns", func(turns []Turn) (Turn, error) {
 		var u Turn
 		if u.Time, err = t.Instant(0); err != nil {
-			return nil, fail(err)
+			return Turn{}, err
 		}
 		if u.Height, err = t.Need(1); err != nil {
-			return nil, fail(err)
+			return Turn{}, err
 		}
 		if n := len(turns); n > 0 && !u.Time.After(turns[n-1].Time) {
-			return nil, fail(t.Fail(0, table.ErrOrder, "times in order, each later than the one before"))
+			return Turn{}, t.Fail(0, table.ErrOrder, "times in order, each later than the one before")
 		}
 		if t.Has(2) {
 			switch strings.ToLower(t.Raw(2)) {
@@ -81,18 +70,22 @@ func ReadTable(r io.Reader, o Options) (*Table, error) {
 				u.High = true
 			case "low", "l", "lw":
 			default:
-				return nil, fail(t.Fail(2, table.ErrValue, "high or low"))
+				return Turn{}, t.Fail(2, table.ErrValue, "high or low")
 			}
 		}
 		if d := t.Raw(3); d != "" {
 			if named == UnknownDatum && len(turns) == 0 {
 				named = Datum(strings.Clone(d))
 			} else if named != Datum(d) {
-				return nil, fmt.Errorf("%w: %w: line %d: %q, and %v before it", ErrFile, ErrDatum, t.Line(), d, named)
+				return Turn{}, fmt.Errorf("%w: line %d: %q, and %v before it", ErrDatum, t.Line(), d, named)
 			}
 		}
-		turns = append(turns, u)
+		return u, nil
+	})
+	if err != nil {
+		return nil, fail(err)
 	}
+
 	if !t.Has(2) {
 		if err := guessKinds(turns); err != nil {
 			return nil, fail(err)
@@ -109,6 +102,29 @@ func ReadTable(r io.Reader, o Options) (*Table, error) {
 		return nil, fail(err)
 	}
 	return tb, nil
+}
+
+// rows reads row after row, at most most of them, which the message calls what:
+// one makes a row of the line that t stands on, given those before it.
+func rows[T any](t *table.Reader, most int, what string, one func(before []T) (T, error)) ([]T, error) {
+	var all []T
+	for {
+		err := t.Next()
+		if errors.Is(err, io.EOF) {
+			return all, nil
+		}
+		if err != nil {
+			return nil, err
+		}
+		if len(all) == most {
+			return nil, fmt.Errorf("line %d: more than %d %s", t.Line(), most, what)
+		}
+		row, err := one(all)
+		if err != nil {
+			return nil, err
+		}
+		all = append(all, row)
+	}
 }
 
 // comment looks for "# NAME: value" among the comments at the head of the
@@ -202,35 +218,28 @@ func ReadClockStreams(r io.Reader, gap time.Duration) (*ClockStreams, error) {
 	if err != nil {
 		return nil, fail(err)
 	}
-	var rows []StreamSample
-	for {
-		err := t.Next()
-		if errors.Is(err, io.EOF) {
-			break
-		}
-		if err != nil {
-			return nil, fail(err)
-		}
-		if len(rows) == maxRows {
-			return nil, fail(fmt.Errorf("line %d: more than %d rows", t.Line(), maxRows))
-		}
+	rows, err := rows(t, maxRows, "rows", func(rows []StreamSample) (StreamSample, error) {
 		at, err := t.Instant(0)
 		if err != nil {
-			return nil, fail(err)
+			return StreamSample{}, err
 		}
 		rate, err := t.Need(1)
 		if err != nil {
-			return nil, fail(err)
+			return StreamSample{}, err
 		}
 		set, err := setOf(t, 2, rate)
 		if err != nil {
-			return nil, fail(err)
+			return StreamSample{}, err
 		}
 		if n := len(rows); n > 0 && !at.After(rows[n-1].Time) {
-			return nil, fail(t.Fail(0, table.ErrOrder, "times in order, each later than the one before"))
+			return StreamSample{}, t.Fail(0, table.ErrOrder, "times in order, each later than the one before")
 		}
-		rows = append(rows, StreamSample{at, Setting(rate, set)})
+		return StreamSample{at, Setting(rate, set)}, nil
+	})
+	if err != nil {
+		return nil, fail(err)
 	}
+
 	c, err := NewClockStreams(rows, gap)
 	if err != nil {
 		return nil, fail(err)
@@ -296,36 +305,29 @@ func ReadHourTable(r io.Reader, springRange, neapRange float64) (*HourTable, err
 	if err != nil {
 		return nil, fail(err)
 	}
-	var rows []HourStream
-	for {
-		err := t.Next()
-		if errors.Is(err, io.EOF) {
-			break
-		}
-		if err != nil {
-			return nil, fail(err)
-		}
-		if len(rows) == 1000 {
-			return nil, fail(fmt.Errorf("line %d: more than 1000 rows", t.Line()))
-		}
+	rows, err := rows(t, 1000, "rows", func(rows []HourStream) (HourStream, error) {
 		var h HourStream
 		if h.Hour, err = t.Need(0); err != nil {
-			return nil, fail(err)
+			return HourStream{}, err
 		}
 		if h.Springs, err = t.Need(2); err != nil {
-			return nil, fail(err)
+			return HourStream{}, err
 		}
 		if h.Neaps, err = t.Need(3); err != nil {
-			return nil, fail(err)
+			return HourStream{}, err
 		}
 		if h.Set, err = setOf(t, 1, h.Springs+h.Neaps); err != nil {
-			return nil, fail(err)
+			return HourStream{}, err
 		}
 		if n := len(rows); n > 0 && !(h.Hour > rows[n-1].Hour) {
-			return nil, fail(t.Fail(0, table.ErrOrder, "hours in order, each later than the one before"))
+			return HourStream{}, t.Fail(0, table.ErrOrder, "hours in order, each later than the one before")
 		}
-		rows = append(rows, h)
+		return h, nil
+	})
+	if err != nil {
+		return nil, fail(err)
 	}
+
 	h, err := NewHourTable(rows, springRange, neapRange)
 	if err != nil {
 		return nil, fail(err)
@@ -414,21 +416,10 @@ func ReadEvents(r io.Reader) ([]StreamEvent, error) {
 	if err != nil {
 		return nil, fail(err)
 	}
-	var out []StreamEvent
-	for {
-		err := t.Next()
-		if errors.Is(err, io.EOF) {
-			return out, nil
-		}
-		if err != nil {
-			return nil, fail(err)
-		}
-		if len(out) == maxRows {
-			return nil, fail(fmt.Errorf("line %d: more than %d events", t.Line(), maxRows))
-		}
+	events, err := rows(t, maxRows, "events", func(out []StreamEvent) (StreamEvent, error) {
 		e := StreamEvent{Kind: MinEbb + 1}
 		if e.Time, err = t.Instant(0); err != nil {
-			return nil, fail(err)
+			return StreamEvent{}, err
 		}
 		for k := SlackBeforeFlood; k <= MinEbb; k++ {
 			if strings.EqualFold(t.Raw(1), k.String()) {
@@ -436,21 +427,25 @@ func ReadEvents(r io.Reader) ([]StreamEvent, error) {
 			}
 		}
 		if e.Kind > MinEbb {
-			return nil, fail(t.Fail(1, table.ErrValue, "slack before flood, maximum flood, minimum flood, slack before ebb, maximum ebb or minimum ebb"))
+			return StreamEvent{}, t.Fail(1, table.ErrValue, "slack before flood, maximum flood, minimum flood, slack before ebb, maximum ebb or minimum ebb")
 		}
 		rate, ok, err := t.Number(2)
 		if err == nil && !ok && !e.Kind.Slack() {
 			err = t.Fail(2, table.ErrMissing, "a rate; empty at slack only")
 		}
 		if err != nil {
-			return nil, fail(err)
+			return StreamEvent{}, err
 		}
 		e.Rate = rate
 		if n := len(out); n > 0 && !e.Time.After(out[n-1].Time) {
-			return nil, fail(t.Fail(0, table.ErrOrder, "times in order, each later than the one before"))
+			return StreamEvent{}, t.Fail(0, table.ErrOrder, "times in order, each later than the one before")
 		}
-		out = append(out, e)
+		return e, nil
+	})
+	if err != nil {
+		return nil, fail(err)
 	}
+	return events, nil
 }
 
 // WriteEvents writes events as ReadEvents reads them, in m/s.
