@@ -67,3 +67,22 @@ func (b Bretschneider) PeakFrequency() float64 {
 	}
 	return 1 / b.Tp
 }
+
+// Alpha returns the parameter α of Phillips that the spectrum has, the level of its tail α g² (2π)⁻⁴ f⁻⁵: 0.0081 where
+// Pierson and Moskowitz found a sea fully risen, more in a younger one. It takes the gravity in m/s² (0 for 9.80665).
+//
+//	α = 5 π⁴ Hs²/(g² Tp⁴)
+//
+// Special cases are:
+//
+//	Alpha = NaN if the gravity is negative, infinite or NaN, or the spectrum not valid
+//
+// Source: [Gran1992] sec. 3.1.
+func (b Bretschneider) Alpha(gravityOrZero float64) float64 {
+	if !b.valid() {
+		return math.NaN()
+	}
+	t := math.Pi / b.Tp
+	r := t * t * b.Hs / gravity(gravityOrZero)
+	return 5 * r * r
+}

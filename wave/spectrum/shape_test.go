@@ -170,6 +170,24 @@ func TestGammaIsBretschneider(t *testing.T) {
 	})
 }
 
+// The tail of a spectrum of an Alpha is that of JONSWAP's first form with it and no peak.
+func TestAlphaIsTheTail(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		b := spectrum.Bretschneider{Hs: rapid.Float64Range(0.1, 10).Draw(t, "Hs"), Tp: rapid.Float64Range(1, 15).Draw(t, "Tp")}
+		a := spectrum.JONSWAPAlpha{Alpha: b.Alpha(9.81), Fp: 1 / b.Tp, Gamma: 1, Gravity: 9.81}
+		f := rapid.Float64Range(0.6, 10).Draw(t, "f") / b.Tp
+		near(t, "density", a.Density(f)/b.Density(f), 1, 1e-12)
+	})
+	for _, v := range []float64{
+		spectrum.Bretschneider{Hs: -1, Tp: 5}.Alpha(0), spectrum.Bretschneider{Hs: 1}.Alpha(0), spectrum.Bretschneider{Hs: 1, Tp: 5}.Alpha(math.NaN()), spectrum.Bretschneider{Hs: 1, Tp: 5}.Alpha(-1),
+	} {
+		if !math.IsNaN(v) {
+			t.Errorf("%v, want NaN", v)
+		}
+	}
+	near(t, "risen", spectrum.PiersonMoskowitz{Wind19: 10}.Bretschneider().Alpha(0), 0.0081, 1e-9)
+}
+
 func TestScalingLaws(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		g := rapid.Float64Range(1, 10).Draw(t, "gamma")

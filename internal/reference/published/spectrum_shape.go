@@ -122,6 +122,11 @@ var spectrumShapeSubjects = []reference.Subject{
 		Args: args(specFreq, specHs, specTp), Results: result("m2/Hz"), Eval: specDensity(specBretschneider)},
 	{Name: "spectrum.Bretschneider.MomentWithin", Func: spectrum.Bretschneider.MomentWithin, Class: reference.Formula,
 		Args: args(specOrder, specLo, specHi, specHs, specTp), Results: result("1"), Eval: specMoment(specBretschneider), Regimes: momentRegimes, Tests: []string{shapeTest}},
+	{Name: "spectrum.Bretschneider.Alpha", Func: spectrum.Bretschneider.Alpha, Class: reference.Formula,
+		Args: args(specHs, specTp, specGravity), Results: result("1"), Tests: []string{"TestAlphaIsTheTail"},
+		Eval: func(in reference.In) (reference.Out, error) {
+			return reference.Out{"": spectrum.Bretschneider{Hs: in.F("hs"), Tp: in.F("tp")}.Alpha(in.F("gravity"))}, nil
+		}},
 	{Name: "spectrum.Bretschneider.PeakFrequency", Func: spectrum.Bretschneider.PeakFrequency, Class: reference.Accessor,
 		Args: args(specHs, specTp), Results: result("Hz"), Eval: specPeak(specBretschneider), Tests: []string{"TestPeaksAreWhereTheySay"}},
 	{Name: "spectrum.JONSWAP.Density", Func: spectrum.JONSWAP.Density, Class: reference.Formula, Regimes: peakRegimes,
@@ -286,6 +291,7 @@ var spectrumShapeChecks = []reference.Check{
 	{ID: "pm-density-gran", Subject: "spectrum.Bretschneider.Density", In: "frequency=0.5 rad/s, hs=12 m, tp=14.077157557 s", Printed: "25.84", Unit: "m2s/rad", Basis: reference.Printed, Source: "Gran1992", Locator: "calculation page F15, sec. 3.1", Note: "the source gives Tz = 10 s; Tp is Tz (5 pi/4)^(1/4)"},
 	{ID: "pm-density-hz-gran", Subject: "spectrum.Bretschneider.Density", In: "frequency=0.5 rad/s, hs=12 m, tp=14.077157557 s", Printed: "162.36", Unit: "m2/Hz", Basis: reference.Printed, Source: "Gran1992", Locator: "calculation page F15, sec. 3.1", Note: "the source gives Tz = 10 s; Tp is Tz (5 pi/4)^(1/4)"},
 	{ID: "pm-variance-gran", Subject: "spectrum.Bretschneider.MomentWithin", In: "n=0, lo=0, hi=+Inf, hs=12 m, tp=14.077157557 s", Printed: "9", Basis: reference.Printed, Source: "Gran1992", Locator: "calculation page F15, sec. 3.1", Tol: 1e-9, Why: "printed as a whole number and exact"},
+	{ID: "alpha-gran", Subject: "spectrum.Bretschneider.Alpha", In: "hs=12 m, tp=14.077157557 s, gravity=9.81 m/s2", Printed: "0.018558", Basis: reference.Printed, Source: "Gran1992", Locator: "calculation page F15, sec. 3.1", Note: "the source gives Tz = 10 s; Tp is Tz (5 pi/4)^(1/4)"},
 	{ID: "bretschneider-m4-has-no-end", Subject: "spectrum.Bretschneider.MomentWithin", In: "n=4, lo=0, hi=+Inf, hs=1 m, tp=5 s", Printed: "+Inf", Basis: reference.Exact, Note: "the tail falls like f^-5"},
 	{ID: "bretschneider-half-to-the-quantile", Subject: "spectrum.Bretschneider.MomentWithin", In: "n=0, lo=0, hi=1.1588337576, hs=4 m, tp=1 s", Printed: "1/2", Basis: reference.Exact, Tol: 1e-8, Why: "hi is (1.25/ln 2)^(1/4) to ten digits", Note: "the variance below f is exp(-1.25 (fp/f)^4) of the whole"},
 	{ID: "pm-peak-stewart", Subject: "spectrum.PiersonMoskowitz.Bretschneider", In: "wind=10 m/s, gravity=9.81 m/s2", Result: "peak", Printed: "0.877", Basis: reference.Printed, Source: "Stewart2008", Locator: "Eq. 16.30"},
