@@ -249,3 +249,61 @@ func BenchmarkTwin(b *testing.B) {
 	b.ReportMetric(b.Elapsed().Seconds()/float64(n)*1e6, "us/appraisal")
 	b.ReportMetric(float64(same)/float64(n), "verdicts/appraisal")
 }
+
+// BenchmarkWorkers is how much sooner two workers are done than one, the best
+// of some rounds each; beside it the same for a loop that shares nothing, which
+// is what the machine can give at the moment.
+func BenchmarkWorkers(b *testing.B) {
+	c := benchChoices(b, 4, benchDeparts, 4)
+	spin := func(workers int) {
+		var wait sync.WaitGroup
+		for range workers {
+			wait.Go(func() {
+				x := 0.3
+				for range 100_000_000 / workers {
+					x = x*0.999 + 0.001
+				}
+				if x < 0 {
+					b.Error(x)
+				}
+			})
+		}
+		wait.Wait()
+	}
+	search := func(workers int) {
+		c.Workers = workers
+		if _, err := Search(context.Background(), c); err != nil {
+			b.Fatal(err)
+		}
+	}
+	best := map[string]float64{}
+	least := func(name string, s float64) {
+		if old, ok := best[name]; !ok || s < old {
+			best[name] = s
+		}
+	}
+	for b.Loop() {
+		least("one", quickest(1, func() { search(1) }))
+		least("two", quickest(1, func() { search(2) }))
+		least("spin", quickest(1, func() { spin(1) }))
+		least("spins", quickest(1, func() { spin(2) }))
+	}
+	b.ReportMetric(best["one"]/best["two"], "x")
+	b.ReportMetric(best["spin"]/best["spins"], "x-spin")
+}
+
+// BenchmarkCancel is the time from the cancelling of a search to its return.
+func BenchmarkCancel(b *testing.B) {
+	c := benchChoices(b, 10, benchDeparts, 10)
+	worst := 0.0
+	for b.Loop() {
+		ctx, cancel := context.WithCancel(context.Background())
+		var at time.Time
+		time.AfterFunc(150*time.Millisecond, func() { at = time.Now(); cancel() })
+		if _, err := Search(ctx, c); err == nil {
+			b.Fatal("it was done before")
+		}
+		worst = math.Max(worst, time.Since(at).Seconds())
+	}
+	b.ReportMetric(worst*1e3, "ms-worst")
+}
