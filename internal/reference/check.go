@@ -91,12 +91,12 @@ func (a Arg) parse(val string) (Value, error) {
 		}
 		return Value{Text: val}, nil
 	case KindList:
-		body, unitName := val, a.Unit
+		unitName := a.Unit
 		i, j := strings.Index(val, "["), strings.LastIndex(val, "]")
 		if i != 0 || j < 0 {
 			return Value{}, fmt.Errorf("%q is not a list in brackets", val)
 		}
-		body = val[1:j]
+		body := val[1:j]
 		if u := strings.TrimSpace(val[j+1:]); u != "" {
 			unitName = u
 		}

@@ -187,10 +187,9 @@ func (s *surge) inevitableForce(w train, e effort, u float64) float64 {
 	if glo <= 0 {
 		return short
 	}
-	ghi := glo
 	for range 80 {
 		hi *= 1.3
-		ghi = excess(hi)
+		ghi := excess(hi)
 		if ghi <= 0 {
 			return illinois(excess, lo, glo, hi, ghi, 1e-9*hi)
 		}
