@@ -96,7 +96,7 @@ const (
 // out of its range, frequencies that do not rise, a line of more than 64 kB, a file of more than 32 MB. A file without
 // records is no error. Memory is bounded by the size of the file.
 //
-// Source: [NDBC-formats] spectral wave data and its archive.
+// Source: [NDBC-Measurements] spectral wave data and its archive.
 func ReadBuoy(r io.Reader, q BuoyQuantity) ([]BuoyRow, error) {
 	if !q.valid() {
 		return nil, inputError("q", int(q), "one of the five quantities")
@@ -350,7 +350,7 @@ func buoyValue(s string, most, scale float64) (float64, error) {
 // The error wraps ErrInput for records of different bands, values that are out of their range and years outside 1970 to 2200,
 // or is that of the writer.
 //
-// Source: [NDBC-formats] archive of spectral wave data.
+// Source: [NDBC-Measurements] archive of spectral wave data.
 func WriteBuoy(w io.Writer, q BuoyQuantity, rows []BuoyRow) error {
 	if !q.valid() {
 		return inputError("q", int(q), "one of the five quantities")
@@ -527,7 +527,7 @@ var points16 = [...]string{"N", "NNE", "NE", "ENE", "E", "ESE", "SE", "SSE", "S"
 //
 // The error wraps ErrInput and tells the line, as of ReadBuoy; a column that is absent is missing on every line.
 //
-// Source: [NDBC-formats] spectral wave summary.
+// Source: [NDBC-Measurements] spectral wave summary.
 func ReadBuoySummary(r io.Reader) ([]BuoySummary, error) {
 	var clock []int
 	var names []string

@@ -49,15 +49,15 @@ func routeSweep(id, target, eye, visibility, miles string) reference.Check {
 }
 
 var routeSightChecks = []reference.Check{
-	routeHorizon("16ft", "16", "4.7", "Jamieson", "appendix I, p. 292"),
-	routeHorizon("125ft", "125", "13.1", "Jamieson", "appendix I, p. 292"),
+	routeHorizon("16ft", "16", "4.7", "Jamieson2009", "appendix I (after Bowditch table 12), p. 292"),
+	routeHorizon("125ft", "125", "13.1", "Jamieson2009", "appendix I (after Bowditch table 12), p. 292"),
 	routeHorizon("70ft", "70", "9.8", "NavList2005", "text"),
 	routeHorizon("10000ft", "10000", "117", "Williams2013", "distance to horizon"),
 	{ID: "horizon-metre", Subject: "route.Horizon", In: "height=1", Printed: "2.12", Unit: "nmi", Basis: reference.Printed, Source: "NavList2012", Locator: "text", Note: "2.07 in the 1995 and 2002 printings of Bowditch is a slip"},
 	{ID: "horizon-refracted-10000ft", Subject: "route.HorizonRefracted", In: "height=10000 ft, b=0.8279", Printed: "117", Unit: "nmi", Basis: reference.Printed, Source: "Williams2013", Locator: "distance to horizon"},
 	{ID: "dip-one-metre", Subject: "route.Dip", In: "height=1", Printed: "1.76", Unit: "arcmin", Basis: reference.Exact, Note: "the coefficient itself"},
 	{ID: "sight-10-6ft", Subject: "route.SightRange", In: "eye=10 ft, height=6 ft", Printed: "6.6", Unit: "nmi", Basis: reference.Printed, Source: "NavList2005", Locator: "text"},
-	{ID: "sight-16-125ft", Subject: "route.SightRange", In: "eye=16 ft, height=125 ft", Printed: "17.8", Unit: "nmi", Basis: reference.Printed, Source: "Jamieson", Locator: "appendix I, p. 292"},
+	{ID: "sight-16-125ft", Subject: "route.SightRange", In: "eye=16 ft, height=125 ft", Printed: "17.8", Unit: "nmi", Basis: reference.Printed, Source: "Jamieson2009", Locator: "appendix I, p. 292"},
 	routeSweep("person-8ft-1", "person in water", "8", "1", "0.2"),
 	routeSweep("person-8ft-5", "person in water", "8", "5", "0.3"),
 	routeSweep("person-14ft-3", "person in water", "14", "3", "0.4"),

@@ -22,7 +22,6 @@ var spectrumSources = []reference.Source{
 	{Key: "LonguetHiggins1963", Citation: "Longuet-Higgins, M. S., Cartwright, D. E. and Smith, N. D. (1963). Observations of the directional spectrum of sea waves using the motions of a floating buoy. In: Ocean Wave Spectra, Prentice-Hall, 111-136"},
 	{Key: "GilhousenHervey2001", Citation: "Gilhousen, D. B. and Hervey, R. (2001). Improved estimates of swell from moored buoys. Proceedings of the Fourth International Symposium WAVES 2001, ASCE, 387-393"},
 	{Key: "NDBC-FAQ", Citation: "National Data Buoy Center. How are estimates of wind-seas and swell made from wave spectra: wave steepness algorithm"},
-	{Key: "NDBC-formats", Citation: "National Data Buoy Center. Measurement descriptions and units, and spectral wave data files of stations 41010 and 44004"},
 	{Key: "Komen1994", Citation: "Komen, G. J. and 5 others (1994). Dynamics and Modelling of Ocean Waves. Cambridge University Press", ID: "ISBN 0-521-57781-0"},
 	{Key: "Portilla2009", Citation: "Portilla, J., Ocampo-Torres, F. J. and Monbaliu, J. (2009). Spectral partitioning and identification of wind sea and swell. Journal of Atmospheric and Oceanic Technology 26, 107-122", ID: "doi:10.1175/2008JTECHO609.1"},
 	{Key: "Kenyon1969", Citation: "Kenyon, K. E. (1969). Stokes drift for random gravity waves. Journal of Geophysical Research 74 (28), 6991-6994", ID: "doi:10.1029/JC074i028p06991"},

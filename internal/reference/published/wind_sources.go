@@ -40,6 +40,6 @@ var windSources = []reference.Source{
 	{Key: "NWS-JetStream", Citation: "US National Weather Service: JetStream, marine advisories, table by region"},
 	{Key: "NWS-KeyWest", Citation: "US National Weather Service, Key West: Marine definitions"},
 	{Key: "CEM-II-2", Citation: "U.S. Army Corps of Engineers (2002): Coastal Engineering Manual, Part II, Chapter 2: Meteorology and Wave Climate. EM 1110-2-1100, changes 1 and 2 (2003, 2006)", ID: "EM 1110-2-1100"},
-	{Key: "NDBC-Measurements", Citation: "US National Data Buoy Center: Measurement descriptions and units; station files of the archive and the realtime service"},
+	{Key: "NDBC-Measurements", Citation: "US National Data Buoy Center: Measurement descriptions and units; station files of the archive and the realtime service, and spectral wave data files of stations 41010 and 44004"},
 	{Key: "AFMAN-15-111", Citation: "US Air Force Manual 15-111 (12 March 2019): Surface Weather Observations; the same text in FMH-1", ID: "AFMAN 15-111"},
 }
