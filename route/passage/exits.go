@@ -40,7 +40,11 @@ func (x *exitTimes) at(i int, t float64) float64 {
 		x.need(p, int(j))
 		x.need(p, int(j)+1)
 	}
-	return math.Max(x.time[k], x.time[k+1])
+	a, b := x.time[k], x.time[k+1]
+	if a != a || b != b { // math.Max makes +Inf of NaN and +Inf
+		return math.NaN()
+	}
+	return math.Max(a, b)
 }
 
 // need works one time out, if it is not yet.
