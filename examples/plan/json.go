@@ -59,6 +59,11 @@ type (
 		NoWayOut   []jsonGap       `json:"no_way_out"`
 		BoardLost  []jsonParting   `json:"board_lost"`
 		Light      jsonLight       `json:"light"`
+		Areas      []jsonArea      `json:"areas"`
+		Deck       []jsonGate      `json:"deck"`
+		Stands     []jsonStand     `json:"smallest_change_that_breaks"`
+		Launch     *jsonLaunch     `json:"launch,omitempty"` // only where something was seen
+		Ashore     jsonAshore      `json:"ashore"`
 		Cautions   []string        `json:"cautions"`
 	}
 	jsonPoint struct {
@@ -233,8 +238,13 @@ func writeJSON(w io.Writer, p *made) error {
 		return err
 	}
 	dawn, dusk := p.water.Light(p.appraisals[p.best].Depart)
+	areas, err := p.jsonAreas()
+	if err != nil {
+		return err
+	}
 	out := jsonPlan{Schema: schema, Invented: p.options.data == "", Zone: p.options.zone.String(), Notes: p.in.notes, Run: run,
-		Forecast: p.forecast(), Party: p.jsonParty(), Shown: p.best, WaysOut: p.jsonWaysOut(), Light: jsonLight{instant(dawn), instant(dusk)}, Cautions: cautions}
+		Forecast: p.forecast(), Party: p.jsonParty(), Shown: p.best, WaysOut: p.jsonWaysOut(), Light: jsonLight{instant(dawn), instant(dusk)},
+		Areas: areas, Deck: p.jsonDeck(), Stands: p.jsonStands(), Launch: p.jsonLaunch(), Ashore: p.jsonAshore(), Cautions: cautions}
 	if p.in.hasWind {
 		for _, s := range p.in.wind.All() {
 			out.Wind = append(out.Wind, windOf(s.Time, s.Wind))
@@ -302,8 +312,7 @@ func departureOf(a passage.Appraisal) jsonDeparture {
 		d.Closest = a.Closest.String()
 	}
 	for _, f := range a.Findings {
-		d.Findings = append(d.Findings, jsonFinding{f.Rule.String(), f.Rule.Unit(), f.State.String(), optional(f.Value), optional(f.Limit),
-			optional(f.Margin), optional(f.Along), instant(f.Time), f.Why})
+		d.Findings = append(d.Findings, findingOf(f))
 	}
 	return d
 }

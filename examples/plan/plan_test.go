@@ -93,6 +93,16 @@ func TestDemonstration(t *testing.T) {
 			}
 		}
 	}
+	var more struct {
+		Areas, Deck, Smallest_change_that_breaks []json.RawMessage
+		Ashore                                   struct{ Alarm string }
+	}
+	if err := json.Unmarshal([]byte(text), &more); err != nil {
+		t.Fatal(err)
+	}
+	if len(more.Areas) != 2 || len(more.Deck) < 3 || len(more.Smallest_change_that_breaks) == 0 || more.Ashore.Alarm == "" {
+		t.Errorf("%d areas, %d marks for the deck, %d limits tried, alarm %q", len(more.Areas), len(more.Deck), len(more.Smallest_change_that_breaks), more.Ashore.Alarm)
+	}
 	if p.Schema != schema || met == 0 {
 		t.Errorf("schema %d, %d departures within the limits", p.Schema, met)
 	}
