@@ -246,7 +246,8 @@ func writeJSON(w io.Writer, p *made) error {
 		Forecast: p.forecast(), Party: p.jsonParty(), Shown: p.best, WaysOut: p.jsonWaysOut(), Light: jsonLight{instant(dawn), instant(dusk)},
 		Areas: areas, Deck: p.jsonDeck(), Stands: p.jsonStands(), Launch: p.jsonLaunch(), Ashore: p.jsonAshore(), Cautions: cautions}
 	if p.in.hasWind {
-		for _, s := range p.in.wind.All() {
+		first, last := p.appraisals[0].Depart, p.appraisals[len(p.appraisals)-1].Depart
+		for _, s := range around(p.in.wind, first, last).All() {
 			out.Wind = append(out.Wind, windOf(s.Time, s.Wind))
 		}
 	}

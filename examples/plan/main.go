@@ -15,6 +15,7 @@ import (
 	"io"
 	"io/fs"
 	"os"
+	"runtime/debug"
 	"strings"
 	"time"
 	_ "time/tzdata" // zones on machines that have none
@@ -32,7 +33,10 @@ const (
 	exitInput    = 2 // a file or an option cannot be used
 )
 
-func main() { os.Exit(plan(os.Args[1:], os.Stdout, os.Stderr)) }
+func main() {
+	debug.SetMemoryLimit(192 << 20) // the heap stays small whatever comes in
+	os.Exit(plan(os.Args[1:], os.Stdout, os.Stderr))
+}
 
 // options are what the command line asks for.
 type options struct {

@@ -3,21 +3,50 @@ package main
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strconv"
 	"strings"
 	"time"
 
 	"followingsea.example/route"
 	"followingsea.example/route/passage"
+	"followingsea.example/wind"
 )
 
 // prepare makes a run ready for one paddler or for a party.
 func (in *inputs) prepare(run route.Run, day passage.Day, o options, from, to time.Time) (*passage.Water, error) {
 	where := passage.Options{From: from, To: to}
+	day.Wind = slices.Clone(day.Wind)
+	for i := range day.Wind {
+		day.Wind[i].Series = around(day.Wind[i].Series, from, to)
+	}
 	if len(in.party) == 1 {
 		return passage.Prepare(run, day, in.party[0], where)
 	}
 	return passage.PrepareParty(run, day, passage.Party{Paddlers: in.party, Regroup: o.regroup}, where)
+}
+
+// history is how much of the wind before the departures raises the sea: more
+// than any sea takes to grow; and ahead how much after them is looked at.
+const (
+	history = 14 * 24 * time.Hour
+	ahead   = 10 * 24 * time.Hour
+)
+
+// around is the part of a record that matters to departures. A record that has
+// nothing there stays as it is.
+func around(s wind.Series, from, to time.Time) wind.Series {
+	start, end := s.Start(), s.End()
+	if t := from.Add(-history); t.After(start) {
+		start = t
+	}
+	if t := to.Add(ahead); t.Before(end) {
+		end = t
+	}
+	if part, err := s.Between(start, end); err == nil && part.Len() > 0 {
+		return part
+	}
+	return s
 }
 
 // kilometres reads a list of distances along the run.

@@ -75,8 +75,8 @@ func candidateFiles(dir fs.FS) ([]candidate, error) {
 	switch {
 	case len(out) > mostOfAKind:
 		return nil, fmt.Errorf("runs has %d runs: want at most %d", len(out), mostOfAKind)
-	case size > largest:
-		return nil, errors.New("the files of runs together are larger than 32 MB")
+	case size > largestRun:
+		return nil, errors.New("the files of runs together are larger than 16 MB")
 	}
 	return out, nil
 }

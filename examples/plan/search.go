@@ -32,7 +32,7 @@ func search(in *inputs, o options, stderr io.Writer) (*choice, error) {
 	if c.starts, err = in.daylightStarts(o); err != nil {
 		return nil, err
 	}
-	asked := passage.Choices{Days: in.days(), Departures: c.starts, Party: passage.Party{Paddlers: in.party}, Progress: progress(stderr)}
+	asked := passage.Choices{Days: in.days(c.starts), Departures: c.starts, Party: passage.Party{Paddlers: in.party}, Progress: progress(stderr)}
 	for _, r := range in.runs {
 		if o.run != "" && r.file != in.runFile {
 			continue
@@ -72,14 +72,18 @@ func progress(w io.Writer) func(done, total int) {
 }
 
 // days returns the day in each member of the forecast.
-func (in *inputs) days() []passage.Day {
-	if len(in.members) == 0 {
+func (in *inputs) days(starts []time.Time) []passage.Day {
+	members := in.members
+	if len(members) == 0 && in.hasWind {
+		members = []member{{wind: in.wind}}
+	}
+	if len(members) == 0 {
 		return []passage.Day{in.day}
 	}
 	var out []passage.Day
-	for _, m := range in.members {
+	for _, m := range members {
 		d := in.day
-		d.Wind = []passage.Anemometer{{At: in.run.Points[0], Series: m.wind}}
+		d.Wind = []passage.Anemometer{{At: in.run.Points[0], Series: around(m.wind, starts[0], starts[len(starts)-1])}}
 		out = append(out, d)
 	}
 	return out
