@@ -109,6 +109,11 @@ func load(o options) (*inputs, error) {
 	if err != nil {
 		return nil, err
 	}
+	return loadFrom(dir, o)
+}
+
+// loadFrom reads the files of a folder.
+func loadFrom(dir fs.FS, o options) (*inputs, error) {
 	in := &inputs{}
 	if err := in.loadRuns(dir, o); err != nil {
 		return nil, err
@@ -117,7 +122,7 @@ func load(o options) (*inputs, error) {
 	if o.party {
 		people = "party.json"
 	}
-	err = read(dir, people, func(r io.Reader) (err error) { in.party, err = passage.ReadPaddlers(r); return })
+	err := read(dir, people, func(r io.Reader) (err error) { in.party, err = passage.ReadPaddlers(r); return })
 	if err != nil {
 		return nil, err
 	}
@@ -230,7 +235,10 @@ func (in *inputs) loadTide(dir fs.FS) error {
 		in.day.Tide = in.table
 		return nil
 	}
-	_, err = in.optional(dir, "constituents.json", "and tide.csv is not either: depth and landing depths are unknown", func(r io.Reader) error {
+	if _, err := fs.Stat(dir, "constituents.json"); errors.Is(err, fs.ErrNotExist) {
+		in.notes = append(in.notes, "neither tide.csv nor constituents.json is there: depth and landing depths are unknown")
+	}
+	_, err = in.optional(dir, "constituents.json", "", func(r io.Reader) error {
 		s, err := harmonic.ReadStation(r)
 		if err != nil {
 			return err

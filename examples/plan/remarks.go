@@ -3,6 +3,7 @@ package main
 import (
 	"fmt"
 	"math"
+	"strings"
 
 	"followingsea.example/internal/angle"
 	"followingsea.example/route"
@@ -14,8 +15,13 @@ import (
 // remarks collects what the models have to say about their own numbers at a
 // moment, and what in the sea handles badly.
 func (p *made) remarks(m passage.Moment) []string {
-	out := m.SeaWords
-	if len(out) == 0 {
+	var out []string
+	for _, w := range m.SeaWords { // but what the line of the wind sea says already
+		if w != "wind sea: "+m.Sea.Limit.String() && !strings.HasPrefix(w, "between growth laws") {
+			out = append(out, w)
+		}
+	}
+	if len(m.SeaWords) == 0 {
 		if m.Sea.Remarks != 0 {
 			out = append(out, "wind sea: "+m.Sea.Remarks.String())
 		}

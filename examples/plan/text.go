@@ -416,7 +416,7 @@ func (p *made) writeTimeline(out page) {
 			}
 		}
 	default:
-		out.line("  No departure is within all your limits; this one breaks the fewest.")
+		out.paragraph("  ", "No departure is within all your limits; of all this one breaks the fewest, then leaves the fewest unknown.")
 	}
 	for _, l := range p.legs {
 		m := l.Middle
@@ -433,7 +433,7 @@ func (p *made) writeTimeline(out page) {
 		out.line("    wind      %s kn from %s%s", kn(m.Wind.Speed), bearing(m.Wind.From), gust)
 		if m.Sea.Hs > 0 {
 			out.paragraph("    wind sea  ", fmt.Sprintf("%s m high%s, %s s, from %s, %s; bumps %s m long run at %s kn, steepness %s",
-				number(m.Sea.Hs, 2), lawWords(m), number(m.Sea.Tp, 1), bearing(m.Sea.From), limitedBy(m.Sea.Limit), number(m.Bump.Length, 0), kn(m.Bump.PhaseSpeed), number(m.Steepness, 3)))
+				number(m.Sea.Hs, 2), lawWords(m), number(m.Sea.Tp, 1), bearing(m.Sea.From), limitedBy(m.Sea.Limit), number(m.Bump.Length, 0), kn(m.Bump.PhaseSpeed), steepWords(m)))
 		} else if m.Sea.Hs == 0 {
 			out.line("    wind sea  none")
 		} else {
@@ -446,9 +446,37 @@ func (p *made) writeTimeline(out page) {
 			out.line("    swell     %s m, %s s, from %s, %s to the course, crests at %s kn", number(s.Hs, 1), number(s.Tp, 1), bearing(s.From),
 				number(math.Abs(angle.Diff(s.From+180, m.Course)), 0)+" deg", kn(p.water.SwellSpeed(m, s)))
 		}
-		out.line("    water     depth %s m (tide %s m), stream %s kn setting %s", number(m.Depth, 1), number(m.TideHeight, 1), kn(m.Stream.Speed()), bearing(m.Stream.Toward()))
+		out.line("    water     %s, %s", depthWords(m), streamSets(m))
 		p.writeBumps(out, m)
 	}
+}
+
+func steepWords(m passage.Moment) string {
+	if m.Steepness != m.Steepness {
+		return "unknown"
+	}
+	return number(m.Steepness, 3)
+}
+
+func depthWords(m passage.Moment) string {
+	switch {
+	case m.Depth == m.Depth:
+		return fmt.Sprintf("depth %s m (tide %s m)", number(m.Depth, 1), number(m.TideHeight, 1))
+	case m.TideHeight == m.TideHeight:
+		return fmt.Sprintf("depth unknown (tide %s m)", number(m.TideHeight, 1))
+	}
+	return "depth and tide unknown"
+}
+
+func streamSets(m passage.Moment) string {
+	v := m.Stream.Speed()
+	switch {
+	case v != v:
+		return "stream unknown"
+	case v < 0.05*route.Knot:
+		return "no stream"
+	}
+	return fmt.Sprintf("stream %s kn setting %s", kn(v), bearing(m.Stream.Toward()))
 }
 
 // lawWords is the band of the growth laws that cannot be told apart.

@@ -348,7 +348,7 @@ func turnWords(t wind.Turn) string {
 	if strings.Contains(t.Kind.String(), "revers") {
 		word = "reverses"
 	}
-	return fmt.Sprintf("%s %.0f degrees", word, math.Abs(t.Degrees))
+	return fmt.Sprintf("%s %s", word, count(int(math.Round(math.Abs(t.Degrees))), "degree"))
 }
 
 func windWords(w wind.Wind) string {

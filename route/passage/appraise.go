@@ -3,6 +3,7 @@ package passage
 import (
 	"fmt"
 	"math"
+	"strings"
 	"time"
 )
 
@@ -142,6 +143,9 @@ func (w *Water) mask() uint32 {
 	return m
 }
 
+// forAll ends the words for what is known in parts.
+const forAll = "not known for all of it"
+
 // reason says in words why a walk did not arrive.
 func (w *Water) reason(k *walk) string {
 	where := fmt.Sprintf("%.1f km from the start", w.grid.cells[k.cell].along/1000)
@@ -151,7 +155,25 @@ func (w *Water) reason(k *walk) string {
 	if k.stop >= w.grid.step*float64(w.grid.steps-1)-w.grid.step {
 		return "the forecast ends before the arrival, " + where
 	}
-	return "wind, tide or stream is not known " + where
+	return w.blank(k.cell, k.stop) + " is not known " + where
+}
+
+// blank names what is not known at a cell at an instant, so that no board can
+// be stepped on from there.
+func (w *Water) blank(cell int, t float64) string {
+	at := w.instant(t)
+	m := w.moment(cell, w.hour(at), w.stateBetween(cell, t), w.streamAt(cell, at))
+	switch {
+	case m.Wind.Speed != m.Wind.Speed:
+		return "the wind"
+	case m.Stream.East != m.Stream.East:
+		return "the stream"
+	case !m.Sea.Known() || !m.Old.Known():
+		return "the sea"
+	case m.Speed != m.Speed:
+		return "the speed of the board"
+	}
+	return "wind, tide or stream"
 }
 
 // measure is the value that decides a rule, with where and when.
@@ -193,6 +215,9 @@ func (w *Water) find(r Rule, limit, start float64, mid, slow *walk) Finding {
 	}
 	if f.State == Unknown && f.Why == "" {
 		f.Why = w.missing(r)
+		if mid.end != arrived && r.onTheWay() && strings.HasSuffix(f.Why, forAll) {
+			f.Why = w.reason(mid) // which is what was missing, whatever the limit is about
+		}
 	}
 	return f
 }
