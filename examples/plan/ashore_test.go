@@ -59,6 +59,9 @@ func TestFilesToLeave(t *testing.T) {
 // alarm, a wrong form and a wrong observation are exit code 2, with nothing
 // printed.
 func TestFilesThatCannotBe(t *testing.T) {
+	if testing.Short() {
+		t.Skip("makes many plans")
+	}
 	dir := copyDemo(t)
 	if code, out, stderr := do("-ashore", filepath.Join(dir, "no", "such", "folder.txt")); code != exitInput || out != "" || !strings.Contains(stderr, "-ashore") {
 		t.Errorf("exit %d: %s", code, stderr)

@@ -11,6 +11,9 @@ import (
 
 // TestDebriefOfAPlan: the planned track, taken as recorded, agrees with the plan.
 func TestDebriefOfAPlan(t *testing.T) {
+	if testing.Short() {
+		t.Skip("makes many plans")
+	}
 	dir := t.TempDir()
 	gpx := filepath.Join(dir, "plan.gpx")
 	if code, _, stderr := do("-gpx", gpx); code != exitPlan {

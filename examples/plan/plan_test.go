@@ -200,6 +200,9 @@ func TestLargeFilesAndFolders(t *testing.T) {
 // printed, says what it lacks, and no departure is within the limits that
 // depend on it.
 func TestMissingFilesNarrowTheAnswer(t *testing.T) {
+	if testing.Short() {
+		t.Skip("makes many plans")
+	}
 	for name, rule := range map[string]string{"wind.csv": "least_wind", "swell.csv": "greatest_sea", "tide.csv": "least_depth", "stream.csv": "greatest_against"} {
 		dir := copyDemo(t)
 		os.Remove(filepath.Join(dir, name))
@@ -257,6 +260,9 @@ func TestForecastEnds(t *testing.T) {
 // in the middle of the run gives the same plan, but for the light, which moves
 // with it.
 func TestAcrossTheAntimeridian(t *testing.T) {
+	if testing.Short() {
+		t.Skip("makes many plans")
+	}
 	args := func(dir string) []string {
 		return []string{"-data", dir, "-json", "-from", "2026-09-12T11:30:00Z", "-to", "2026-09-12T12:00:00Z"}
 	}
@@ -316,6 +322,9 @@ func TestAcrossTheAntimeridian(t *testing.T) {
 // TestClockChange: on the night the clocks go back an hour is passed twice;
 // the times of the plan are the zone's own.
 func TestClockChange(t *testing.T) {
+	if testing.Short() {
+		t.Skip("makes many plans")
+	}
 	dir := copyDemo(t)
 	for _, name := range []string{"wind.csv", "swell.csv", "tide.csv"} {
 		s := get(t, dir, name)
