@@ -220,7 +220,6 @@ func (o Outcome) Computed() string {
 	if o.Tol > 0 {
 		decimals = int(math.Ceil(-math.Log10(o.Tol) - 1e-9))
 	}
-	decimals = min(decimals, int(math.Floor(-math.Log10(math.Max(4*slack, 1e-300)))))
 	if exact {
 		text := steady(o.Got, slack, min(max(decimals, 0), 8), 12)
 		if strings.Contains(text, ".") {
@@ -239,24 +238,34 @@ func (o Outcome) RatioText() string {
 		return "-"
 	}
 	ratio, slack := o.Ratio(), blur*math.Max(math.Abs(o.Got), math.Abs(o.Want))/o.Tol
-	for _, decimals := range []int{2, 1, 0} { // fewer where the error is of the size of the arithmetic
-		if 4*slack*math.Pow10(decimals) < 1 {
-			return steady(ratio, slack, decimals, 8)
-		}
+	if !(4*slack < 1) { // the error is of the size of the arithmetic
+		return "-"
 	}
-	return "-"
+	return steady(ratio, slack, 2, 8)
 }
 
-// steady prints x with that many decimals, or with more, up to most, where
-// values within slack of it would print otherwise.
+// steady prints x with that many decimals. Where values within slack of it
+// would print otherwise it takes more, up to most and as far as the slack
+// leaves digits to show, and else fewer.
 func steady(x, slack float64, decimals, most int) string {
-	for ; ; decimals++ {
+	most = min(most, int(math.Floor(-math.Log10(math.Max(4*slack, 1e-300)))))
+	at := func(decimals int) (string, bool) {
 		lo := strconv.FormatFloat(x-slack, 'f', decimals, 64)
 		hi := strconv.FormatFloat(x+slack, 'f', decimals, 64)
-		if unsign(lo) == unsign(hi) || decimals >= most {
-			return unsign(strconv.FormatFloat(x, 'f', decimals, 64))
+		return unsign(strconv.FormatFloat(x, 'f', decimals, 64)), unsign(lo) == unsign(hi)
+	}
+	for d := decimals; d <= most; d++ {
+		if text, ok := at(d); ok {
+			return text
 		}
 	}
+	for d := min(decimals-1, most); d > 0; d-- {
+		if text, ok := at(d); ok {
+			return text
+		}
+	}
+	text, _ := at(0)
+	return text
 }
 
 // unsign takes the sign off a printed zero.
