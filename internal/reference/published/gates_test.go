@@ -38,10 +38,11 @@ func TestDebts(t *testing.T) {
 	for _, d := range tree.names {
 		docs[d.name] = d.doc
 	}
+	index := published.Index()
 	covered := map[string]map[string]bool{} // subject -> regimes with a paying check
 	exact := map[string]bool{}
 	for _, c := range published.Checks() {
-		s, ok := published.Index()[c.Subject]
+		s, ok := index[c.Subject]
 		if !ok || !c.Basis.Pays() {
 			continue
 		}
