@@ -204,7 +204,8 @@ func (t table) regimes(p *page) {
 func (t table) worst(p *page) {
 	var rows []row
 	for _, r := range t.rows {
-		if r.Basis.Pays() && r.Ratio != "-" {
+		// A ratio of fewer decimals is an error of the size of the arithmetic.
+		if _, decimals, _ := strings.Cut(r.Ratio, "."); r.Basis.Pays() && len(decimals) >= 2 {
 			rows = append(rows, r)
 		}
 	}
