@@ -63,11 +63,11 @@ func TestFilesThatCannotBe(t *testing.T) {
 		t.Skip("makes many plans")
 	}
 	dir := copyDemo(t)
-	if code, out, stderr := do("-ashore", filepath.Join(dir, "no", "such", "folder.txt")); code != exitInput || out != "" || !strings.Contains(stderr, "-ashore") {
+	if code, out, stderr := do("-ashore", filepath.Join(dir, "no", "such", "folder.txt"), "-from", "10:00", "-to", "10:00"); code != exitInput || out != "" || !strings.Contains(stderr, "-ashore") {
 		t.Errorf("exit %d: %s", code, stderr)
 	}
 	for _, s := range []string{"wind", "wind=", "wind=NaN", "wind=18furlongs", "from=400", "sea=-1m", "late=x", "late=-5m", "tide=1"} {
-		if code, out, stderr := do("-seen", s); code != exitInput || out != "" || stderr == "" {
+		if code, out, stderr := do("-seen", s, "-from", "10:00", "-to", "10:00"); code != exitInput || out != "" || stderr == "" {
 			t.Errorf("%s: exit %d: %s", s, code, stderr)
 		}
 	}

@@ -16,10 +16,10 @@ func TestDebriefOfAPlan(t *testing.T) {
 	}
 	dir := t.TempDir()
 	gpx := filepath.Join(dir, "plan.gpx")
-	if code, _, stderr := do("-gpx", gpx); code != exitPlan {
+	if code, _, stderr := do("-gpx", gpx, "-from", "10:00", "-to", "10:00"); code != exitPlan {
 		t.Fatal(stderr)
 	}
-	if code, _, stderr := do("-debrief", gpx); code != exitInput || !strings.Contains(stderr, "recorded") {
+	if code, _, stderr := do("-debrief", gpx, "-from", "10:00", "-to", "10:00"); code != exitInput || !strings.Contains(stderr, "recorded") {
 		t.Errorf("a plan: exit %d: %s", code, stderr)
 	}
 	tracks, err := route.ReadTracksGPX(strings.NewReader(get(t, dir, "plan.gpx")))
@@ -35,12 +35,12 @@ func TestDebriefOfAPlan(t *testing.T) {
 		t.Fatal(err)
 	}
 	f.Close()
-	code, text, stderr := do("-debrief", gpx)
+	code, text, stderr := do("-debrief", gpx, "-from", "10:00", "-to", "10:00")
 	if code != exitPlan || !strings.Contains(text, "THE TRACK AGAINST THE PLAN") || !strings.Contains(text, "more than 10 s apart") || !strings.Contains(text, "drag_n_s2_m2") {
 		t.Errorf("exit %d: %s\n%s", code, stderr, text)
 	}
 	for _, name := range []string{filepath.Join(dir, "none.gpx"), dir} {
-		if code, out, stderr := do("-debrief", name); code != exitInput || out != "" || !strings.Contains(stderr, "-debrief") {
+		if code, out, stderr := do("-debrief", name, "-from", "10:00", "-to", "10:00"); code != exitInput || out != "" || !strings.Contains(stderr, "-debrief") {
 			t.Errorf("%s: exit %d: %s", name, code, stderr)
 		}
 	}

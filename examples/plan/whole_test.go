@@ -217,7 +217,7 @@ func TestBuoyRecord(t *testing.T) {
 // is that of a plan of the same run, day and member; the best is one that keeps
 // all limits in most.
 func TestSearchOfTheDemonstration(t *testing.T) {
-	args := []string{"-search", "-from", "2026-09-12T09:00", "-to", "2026-09-13T12:00", "-step", "90m"}
+	args := []string{"-search", "-from", "2026-09-12T09:00", "-to", "2026-09-13T12:00", "-step", "150m"}
 	code, text, stderr := do(args...)
 	if code != exitPlan {
 		t.Fatalf("exit %d: %s", code, stderr)
@@ -339,9 +339,9 @@ func TestProgram(t *testing.T) {
 		t.Fatalf("%v\n%s", err, out)
 	}
 	dir := copyDemo(t)
-	tiny := copyDemo(t) // a shore of two million places that is none
+	tiny := copyDemo(t) // a shore of more than a million places that is none
 	put(t, tiny, "run.geojson", `{"type":"FeatureCollection","features":[{"type":"Feature","properties":{"role":"coast"},"geometry":{"type":"LineString","coordinates":[[1,2]`+
-		strings.Repeat(",[1,2]", 15<<20/6)+`]}}]}`)
+		strings.Repeat(",[1,2]", 8<<20/6)+`]}}]}`)
 	rows := copyDemo(t) // a table of a million rows
 	put(t, rows, "swell.csv", "time,system,swell_height_m,swell_period_s,swell_from_deg\n"+strings.Repeat("2026-09-12T00:00:00Z,a,1,9,9\n", 31<<20/29))
 	deep := copyDemo(t)
