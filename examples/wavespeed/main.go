@@ -72,7 +72,7 @@ func waveSpeed(f *flag.FlagSet) lesson.Body {
 		p.Line("")
 		p.Line("To be carried the board must reach the speed of the crests before the face has passed under it. The")
 		p.Line("longer the wave the faster it runs and the flatter its face: the speed wanted grows and the push that")
-		p.Line("could give it falls. examples/bumps says which waves can be caught. Energy, and so the front of a")
+		p.Line("could give it falls. examples/catch says which waves can be caught. Energy, and so the front of a")
 		p.Line("swell, travels at half the speed of the crests.")
 		return nil
 	}
