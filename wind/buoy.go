@@ -166,7 +166,7 @@ type stdmetHeader struct {
 // units line is checked: an archive in other units is an error. Directions of
 // wind and waves are FROM, times UTC.
 //
-// At most 32 MB are read. Every error wraps ErrRead and is a [*ReadError] that
+// At most 32 MB and 250,000 rows are read. Every error wraps ErrRead and is a [*ReadError] that
 // names the line: ErrBuoyHeader, ErrBuoyRow, or ErrEmpty where no row follows.
 //
 // Source: [NDBC-Measurements] standard meteorological data, column descriptions and units.
@@ -205,6 +205,9 @@ func ReadBuoy(r io.Reader) (BuoyRecord, error) {
 		row, column, err := h.row(fields, &set)
 		if err != nil {
 			return BuoyRecord{}, lineError(line, column, err)
+		}
+		if len(rec.Rows) == table.MaxRows {
+			return BuoyRecord{}, readError(&table.Error{Line: line, Err: table.ErrTooMany})
 		}
 		rec.Rows = append(rec.Rows, row)
 	}

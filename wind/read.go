@@ -72,7 +72,7 @@ var windColumns = []table.Column{
 // a speed is skipped, which leaves a gap if it is long enough; a calm (speed 0)
 // needs no direction. The gap is that of [NewSeries].
 //
-// At most 32 MB are read. Every error wraps ErrRead and is a [*ReadError] that
+// At most 32 MB and 250,000 rows are read. Every error wraps ErrRead and is a [*ReadError] that
 // names line, column, value and what was expected: a row that is not later than
 // the one before, a gust below the mean and a wind without direction are errors
 // too.

@@ -163,6 +163,7 @@ func TestReadersStopAtTheirLimit(t *testing.T) {
 		"series": {&endless{head: "time,wind_speed_kn,wind_from_deg\n", line: "2026-06-21T06:00:00Z,,\n"}, func(r io.Reader) error { _, err := wind.ReadSeries(r, 0); return err }},
 		"swells": {&endless{head: "time,swell_height_m,swell_period_s,swell_from_deg\n", line: "2026-06-21T06:00:00Z,,,\n"}, func(r io.Reader) error { _, err := wind.ReadSwells(r, 0); return err }},
 		"buoy":   {&endless{head: "#YY MM DD hh mm WDIR WSPD\n", line: strings.Repeat(" ", 4000) + "\n"}, func(r io.Reader) error { _, err := wind.ReadBuoy(r); return err }},
+		"rows":   {&endless{head: "#YY MM DD hh mm WDIR WSPD\n", line: "2026 06 21 10 50 210 7.0\n"}, func(r io.Reader) error { _, err := wind.ReadBuoy(r); return err }},
 		"row":    {&endless{head: "time,wind_speed_kn,wind_from_deg\n", line: "x"}, func(r io.Reader) error { _, err := wind.ReadSeries(r, 0); return err }},
 		"line":   {&endless{head: "#YY MM DD hh mm WDIR WSPD\n", line: "x"}, func(r io.Reader) error { _, err := wind.ReadBuoy(r); return err }},
 	} {

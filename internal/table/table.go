@@ -20,8 +20,12 @@ import (
 
 // Limit is the largest input that is read, in bytes, and rowLimit the longest
 // row: what the csv package holds in memory is a small multiple of a row.
+// MaxRows is the largest number of rows, 28 years of hours: a row of a dozen
+// bytes becomes one of hundreds in memory, which the size of the file would not
+// bound.
 const (
 	Limit    = 32 << 20
+	MaxRows  = 250_000
 	rowLimit = 1 << 20
 )
 
@@ -29,6 +33,7 @@ const (
 var (
 	ErrEmpty    = errors.New("the file is empty")
 	ErrTooLarge = errors.New("the file is larger than 32 MB")
+	ErrTooMany  = errors.New("the table has more than 250,000 rows")
 	ErrLongRow  = errors.New("a row is longer than 1 MB")
 	ErrSyntax   = errors.New("not a table of comma-separated values")
 	ErrHeader   = errors.New("the header is not as expected")
@@ -182,6 +187,7 @@ type Reader struct {
 	header  []string
 	fields  []string
 	line    int
+	rows    int
 }
 
 // limited stops at Limit bytes, or at rowLimit bytes into one row, and
@@ -315,7 +321,8 @@ func (t *Reader) failed(err error) error {
 	return fmt.Errorf("line %d: %w", t.line+1, err)
 }
 
-// Next reads the next row. At the end it returns io.EOF.
+// Next reads the next row. At the end it returns io.EOF, after MaxRows of them
+// ErrTooMany.
 func (t *Reader) Next() error {
 	t.in.row = rowLimit
 	fields, err := t.csv.Read()
@@ -327,6 +334,9 @@ func (t *Reader) Next() error {
 	}
 	t.fields = fields
 	t.line, _ = t.csv.FieldPos(0)
+	if t.rows++; t.rows > MaxRows {
+		return &Error{Line: t.line, Err: ErrTooMany}
+	}
 	return nil
 }
 

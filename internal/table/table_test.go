@@ -122,7 +122,8 @@ func TestEndlessInputIsRefusedInBoundedMemory(t *testing.T) {
 		endless
 		kind error
 	}{
-		{endless{head: "time,wind_speed_kn\n", pat: "2026-06-21T06:00:00Z,3\n"}, ErrTooLarge},
+		{endless{head: "time,wind_speed_kn\n", pat: "2026-06-21T06:00:00Z,3\n"}, ErrTooMany},
+		{endless{head: "time,wind_speed_kn,note\n", pat: "2026-06-21T06:00:00Z,3," + strings.Repeat("n", 200) + "\n"}, ErrTooLarge},
 		{endless{head: "time,wind_speed_kn\n", pat: "9"}, ErrLongRow},
 		{endless{head: "time,wind_speed_kn\n\"", pat: "\n"}, ErrLongRow},
 		{endless{pat: "a,"}, ErrLongRow},
