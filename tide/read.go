@@ -16,9 +16,8 @@ import (
 // Tables travel as comma-separated values: a header whose names carry the
 // unit, times in RFC 3339 with a zone, lines that begin with # as comments.
 
-// Rows are bounded so that a file cannot fill the memory: 32 MB and a quarter
-// of a million rows, two hundred years of tides or 28 years of hourly streams.
-const maxRows = 250000
+// mostHours is the largest number of rows of a table by the hour.
+const mostHours = 1000
 
 // ErrFile is returned for a file that cannot be read as the table asked for.
 var ErrFile = errors.New("tide: unusable file")
@@ -53,7 +52,7 @@ func ReadTable(r io.Reader, o Options) (*Table, error) {
 	if err != nil {
 		return nil, fail(err)
 	}
-	turns, err := rows(t, maxRows, "turns", func(turns []Turn) (Turn, error) {
+	turns, err := rows(t, func(turns []Turn) (Turn, error) {
 		var u Turn
 		if u.Time, err = t.Instant(0); err != nil {
 			return Turn{}, err
@@ -104,9 +103,9 @@ func ReadTable(r io.Reader, o Options) (*Table, error) {
 	return tb, nil
 }
 
-// rows reads row after row, at most most of them, which the message calls what:
-// one makes a row of the line that t stands on, given those before it.
-func rows[T any](t *table.Reader, most int, what string, one func(before []T) (T, error)) ([]T, error) {
+// rows reads row after row: one makes a row of the line that t stands on, given
+// those before it.
+func rows[T any](t *table.Reader, one func(before []T) (T, error)) ([]T, error) {
 	var all []T
 	for {
 		err := t.Next()
@@ -115,9 +114,6 @@ func rows[T any](t *table.Reader, most int, what string, one func(before []T) (T
 		}
 		if err != nil {
 			return nil, err
-		}
-		if len(all) == most {
-			return nil, fmt.Errorf("line %d: more than %d %s", t.Line(), most, what)
 		}
 		row, err := one(all)
 		if err != nil {
@@ -218,7 +214,7 @@ func ReadClockStreams(r io.Reader, gap time.Duration) (*ClockStreams, error) {
 	if err != nil {
 		return nil, fail(err)
 	}
-	rows, err := rows(t, maxRows, "rows", func(rows []StreamSample) (StreamSample, error) {
+	rows, err := rows(t, func(rows []StreamSample) (StreamSample, error) {
 		at, err := t.Instant(0)
 		if err != nil {
 			return StreamSample{}, err
@@ -305,8 +301,11 @@ func ReadHourTable(r io.Reader, springRange, neapRange float64) (*HourTable, err
 	if err != nil {
 		return nil, fail(err)
 	}
-	rows, err := rows(t, 1000, "rows", func(rows []HourStream) (HourStream, error) {
+	rows, err := rows(t, func(rows []HourStream) (HourStream, error) {
 		var h HourStream
+		if len(rows) == mostHours {
+			return h, fmt.Errorf("line %d: more than %d rows", t.Line(), mostHours)
+		}
 		if h.Hour, err = t.Need(0); err != nil {
 			return HourStream{}, err
 		}
@@ -416,7 +415,7 @@ func ReadEvents(r io.Reader) ([]StreamEvent, error) {
 	if err != nil {
 		return nil, fail(err)
 	}
-	events, err := rows(t, maxRows, "events", func(out []StreamEvent) (StreamEvent, error) {
+	events, err := rows(t, func(out []StreamEvent) (StreamEvent, error) {
 		e := StreamEvent{Kind: MinEbb + 1}
 		if e.Time, err = t.Instant(0); err != nil {
 			return StreamEvent{}, err

@@ -8,8 +8,6 @@ import (
 	"io"
 	"io/fs"
 	"path"
-	"strconv"
-	"strings"
 	"time"
 
 	"followingsea.example/route"
@@ -27,7 +25,6 @@ type inputs struct {
 	members []member
 	wind    wind.Series
 	hasWind bool
-	swells  *wind.Swells
 	table   *tide.Table
 	day     passage.Day
 	party   []passage.Paddler
@@ -145,11 +142,11 @@ func loadFrom(dir fs.FS, o options) (*inputs, error) {
 		in.day.Streams = []passage.StreamGauge{{At: in.run.Points[0], Stream: still{}}}
 		in.day.Tide = level{}
 		in.notes = append(in.notes, "a lake: no tide, no stream and no swell")
-		return in, in.warn(o)
+		in.warn(o)
+		return in, nil
 	}
 	if _, err := in.optional(dir, "swell.csv", "the swell is unknown, and so is every limit on it", func(r io.Reader) error {
 		s, err := wind.ReadSwells(r, 0)
-		in.swells = &s
 		in.day.Swell = s
 		return err
 	}); err != nil {
@@ -161,11 +158,12 @@ func loadFrom(dir fs.FS, o options) (*inputs, error) {
 	if err := in.loadStream(dir); err != nil {
 		return nil, err
 	}
-	return in, in.warn(o)
+	in.warn(o)
+	return in, nil
 }
 
 // warn takes the official warning from the command line.
-func (in *inputs) warn(o options) error {
+func (in *inputs) warn(o options) {
 	switch o.warning {
 	case "":
 		in.notes = append(in.notes, "whether an official warning is in force is unknown: look, and say so with -warning")
@@ -174,7 +172,6 @@ func (in *inputs) warn(o options) error {
 	default:
 		in.day.Warning = passage.WarningInForce(o.warning)
 	}
-	return nil
 }
 
 // still is water without a stream, level is water without a tide.
@@ -268,7 +265,7 @@ func (in *inputs) loadStream(dir fs.FS) error {
 		without = "" // the constituents carry one
 	}
 	_, err := in.optional(dir, "stream.csv", without, func(r io.Reader) error {
-		s, err := in.readStreams(r)
+		s, err := tide.ReadStreams(r, in.table, 0)
 		if err != nil {
 			return err
 		}
@@ -276,48 +273,4 @@ func (in *inputs) loadStream(dir fs.FS) error {
 		return nil
 	})
 	return err
-}
-
-// readStreams reads a stream table by clock time, or one by the hour from high
-// water, whose comment lines give the mean ranges that its rates belong to:
-//
-//	# spring_range_m: 3.6
-//	# neap_range_m: 1.7
-func (in *inputs) readStreams(r io.Reader) (*tide.ClockStreams, error) {
-	buf := bufio.NewReaderSize(r, 4096)
-	head, _ := buf.Peek(4096)
-	ranges := map[string]float64{}
-	byHour := false
-	for _, l := range strings.Split(string(head), "\n") {
-		l = strings.TrimSpace(strings.TrimPrefix(l, "\ufeff"))
-		comment, is := strings.CutPrefix(l, "#")
-		if !is {
-			for _, name := range strings.Split(l, ",") {
-				byHour = byHour || strings.EqualFold(strings.TrimSpace(name), "hour")
-			}
-			break
-		}
-		if name, value, ok := strings.Cut(comment, ":"); ok {
-			if x, err := strconv.ParseFloat(strings.TrimSpace(value), 64); err == nil {
-				ranges[strings.TrimSpace(name)] = x
-			}
-		}
-	}
-	if !byHour {
-		return tide.ReadClockStreams(buf, 0)
-	}
-	springs, okS := ranges["spring_range_m"]
-	neaps, okN := ranges["neap_range_m"]
-	switch {
-	case !okS || !okN:
-		return nil, errors.New("a table by the hour from high water says the mean ranges its rates belong to: " +
-			"want the lines \"# spring_range_m: 3.6\" and \"# neap_range_m: 1.7\" above the header")
-	case in.table == nil:
-		return nil, errors.New("a table by the hour from high water needs the high waters: want tide.csv or constituents.json beside it")
-	}
-	hours, err := tide.ReadHourTable(buf, springs, neaps)
-	if err != nil {
-		return nil, err
-	}
-	return hours.On(in.table)
 }

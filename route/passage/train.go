@@ -51,9 +51,9 @@ func (w *Water) onWater(m *Moment, state wind.State, swellKnown bool, by wall) {
 	if !swellKnown || !state.Known() {
 		return
 	}
-	fetch := w.run.FetchDepth.Or(math.Inf(1)) + m.TideHeight
-	if math.IsInf(w.run.FetchDepth.Or(math.Inf(1)), 1) {
-		fetch = math.Inf(1)
+	fetch := math.Inf(1)
+	if charted, ok := w.run.FetchDepth.Get(); ok {
+		fetch = charted + m.TideHeight
 	}
 	s := sums{m: m, depth: math.Max(m.LowDepth, leastWaveDepth), by: by}
 	s.add(state.Sea.Hs, state.Sea.Tp, state.Sea.From, fetch)
