@@ -12,9 +12,13 @@ import (
 	"followingsea.example/wind"
 )
 
-// mostOfAKind bounds the candidate runs and the members of a folder, and their
-// files together are no larger than one file may be.
-const mostOfAKind = 100
+// mostOfAKind bounds the candidate runs and the members of a folder, whose files
+// together are no larger than one file may be, and mostSamples the winds of all
+// members with the record before each.
+const (
+	mostOfAKind = 100
+	mostSamples = 1_000_000
+)
 
 // A candidate is a run of the folder.
 type candidate struct {
@@ -194,6 +198,7 @@ func (in *inputs) loadMembers(dir fs.FS) error {
 		return fmt.Errorf("members: want a folder of folders: %w", err)
 	}
 	var size int64
+	samples := 0
 	for _, f := range list {
 		if strings.HasPrefix(f.Name(), ".") {
 			continue
@@ -215,16 +220,21 @@ func (in *inputs) loadMembers(dir fs.FS) error {
 		if m.wind, err = spliced(in.wind, m.wind); err != nil {
 			return fmt.Errorf("%s: %w", file, err)
 		}
+		if samples += m.wind.Len(); samples > mostSamples {
+			return fmt.Errorf("%s: with it the members have more than %d winds, the record before each counted: want fewer members, or a wind every ten minutes or hour", file, mostSamples)
+		}
 		in.members = append(in.members, m)
 	}
 	return nil
 }
 
-// spliced puts the record before a forecast.
+// spliced puts before a forecast as much of the record as any departure in it
+// looks back on.
 func spliced(record, forecast wind.Series) (wind.Series, error) {
 	var samples []wind.Sample
+	start := forecast.Start()
 	for _, s := range record.All() {
-		if s.Time.Before(forecast.Start()) {
+		if s.Time.Before(start) && s.Time.After(start.Add(-2*history)) {
 			samples = append(samples, s)
 		}
 	}

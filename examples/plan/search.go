@@ -89,22 +89,38 @@ func (in *inputs) days(starts []time.Time) []passage.Day {
 	return out
 }
 
+// week is how much of a record of other days is searched when nothing is asked.
+const week = 7 * 24 * time.Hour
+
 // daylightStarts lists the departures of a search: those by civil daylight
-// between the first and the last that the options ask for, or else from the day
-// that is planned to the end of the wind.
+// between the first and the last that the options ask for, or else from today to
+// the end of the wind; where the wind is not of today, those of its last week.
 func (in *inputs) daylightStarts(o options) ([]time.Time, error) {
-	if o.from == "" && in.hasWind {
-		first := o.now
-		switch {
-		case o.data == "":
-			first = demoDay
-		case first.Before(in.wind.Start()) || first.After(in.wind.End()):
-			first = in.wind.Start()
+	if in.hasWind {
+		start, end := in.wind.Start(), in.wind.End()
+		for _, m := range in.members {
+			if m.wind.End().After(end) {
+				end = m.wind.End()
+			}
 		}
-		o.from = first.In(o.zone).Format("2006-01-02")
-	}
-	if o.to == "" && in.hasWind {
-		o.to = in.wind.End().Format(time.RFC3339)
+		if o.from == "" {
+			first := o.now
+			switch {
+			case o.data == "":
+				first = demoDay
+			case first.Before(start) || first.After(end):
+				if first = end.Add(-week); first.Before(start) {
+					first = start
+				}
+			}
+			if latest := first.Add(longestSpan - 24*time.Hour); o.to == "" && end.After(latest) {
+				end = latest
+			}
+			o.from = first.In(o.zone).Format("2006-01-02")
+		}
+		if o.to == "" {
+			o.to = end.Format(time.RFC3339)
+		}
 	}
 	from, to, err := departures(in, o)
 	if err != nil {

@@ -344,6 +344,16 @@ func TestProgram(t *testing.T) {
 		strings.Repeat(",[1,2]", 8<<20/6)+`]}}]}`)
 	rows := copyDemo(t) // a table of a million rows
 	put(t, rows, "swell.csv", "time,system,swell_height_m,swell_period_s,swell_from_deg\n"+strings.Repeat("2026-09-12T00:00:00Z,a,1,9,9\n", 31<<20/29))
+	minutes := copyDemo(t) // the longest table of winds that is read, over the days of the demonstration
+	var b strings.Builder
+	b.WriteString("time,wind_speed_kn,wind_from_deg\n")
+	for i := range 250_000 {
+		b.WriteString(time.Date(2026, 4, 1, 0, i, 0, 0, time.UTC).Format(time.RFC3339) + ",18,250\n")
+	}
+	put(t, minutes, "wind.csv", b.String())
+	buoy := copyDemo(t) // and more rows of a buoy than are read
+	os.Remove(filepath.Join(buoy, "wind.csv"))
+	put(t, buoy, "wind.txt", "#YY MM DD hh mm WDIR WSPD\n"+strings.Repeat("2026 06 21 10 50 210 7.0\n", 31<<20/25))
 	deep := copyDemo(t)
 	put(t, deep, "paddler.json", strings.Repeat("[", 1<<20-1))
 	broken := copyDemo(t)
@@ -361,6 +371,8 @@ func TestProgram(t *testing.T) {
 		{"wrong file", []string{"-data", broken}, exitInput, "", "wind.csv"},
 		{"an enormous shore", []string{"-data", tiny}, exitInput, "", "run.geojson"},
 		{"an enormous table", []string{"-data", rows}, exitInput, "", "swell.csv"},
+		{"a long table of winds", []string{"-data", minutes, "-from", "2026-09-12T10:00:00-02:00", "-to", "2026-09-12T10:00:00-02:00"}, exitPlan, "SKARN HEAD", ""},
+		{"an enormous record of a buoy", []string{"-data", buoy}, exitInput, "", "250,000 rows"},
 		{"deep brackets", []string{"-data", deep}, exitInput, "", "paddler.json"},
 	} {
 		cmd := exec.Command(bin, c.args...)

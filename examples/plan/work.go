@@ -1,8 +1,10 @@
 package main
 
 import (
+	"cmp"
 	"fmt"
 	"math"
+	"slices"
 	"strings"
 	"time"
 
@@ -30,8 +32,12 @@ type made struct {
 	debrief    *passage.Debrief // nil when no track was given
 }
 
-// mostDepartures bounds a plan.
-const mostDepartures = 2000
+// mostDepartures bounds a plan, longestSpan the time between its first and its
+// last departure.
+const (
+	mostDepartures = 2000
+	longestSpan    = 15 * 24 * time.Hour
+)
 
 func work(in *inputs, o options) (*made, error) {
 	p := &made{in: in, options: o, paddler: in.party[0]}
@@ -139,7 +145,7 @@ func departures(in *inputs, o options) (from, to time.Time, err error) {
 	if to.Before(from) {
 		return from, to, fmt.Errorf("%w -to: %s is before the first departure, %s", errUse, longClock(to, o), longClock(from, o))
 	}
-	if to.Sub(from) > 15*24*time.Hour {
+	if to.Sub(from) > longestSpan {
 		return from, to, fmt.Errorf("%w -to: %s is more than 15 days after the first departure, %s", errUse, longClock(to, o), longClock(from, o))
 	}
 	return from, to, nil
@@ -232,11 +238,7 @@ func (p *made) exitPlaces() ([]exitPlace, error) {
 		}
 		out = append(out, exitPlace{e, c.Along, c.Distance})
 	}
-	for i := range out {
-		for j := i; j > 0 && out[j].along < out[j-1].along; j-- {
-			out[j], out[j-1] = out[j-1], out[j]
-		}
-	}
+	slices.SortStableFunc(out, func(a, b exitPlace) int { return cmp.Compare(a.along, b.along) })
 	return out, nil
 }
 
@@ -309,10 +311,9 @@ func (p *made) windInWords() []string {
 func (p *made) turns(start time.Time) []string {
 	s := p.in.wind
 	var out []string
-	last := time.Time{}
 	for t := start.Add(-6 * time.Hour); t.Before(start.Add(14 * time.Hour)); t = t.Add(time.Hour) {
 		a, err := s.At(t)
-		if err != nil || t.Before(last) {
+		if err != nil {
 			continue
 		}
 		b, err := s.At(t.Add(time.Hour))
