@@ -1,6 +1,7 @@
 """Second pass of .ci/mutate: the tool runs only the tests of the package it
-changes, and the published checks live in a package of their own. This applies
-each survivor again, in a copy of the tree, and runs TestPublished.
+changes, and of those the short ones. This applies each survivor again, in a
+copy of the tree, and runs the published checks, which live in a package of
+their own, and then the package's tests without -short.
 
     python3 .ci/survivors.py COPY PACKAGE < lines of the form "LIVED TYPE at file.go:LINE:COLUMN"
 """
@@ -14,7 +15,8 @@ SWAP = {
     "CONDITIONALS_BOUNDARY": {"<=": "<", ">=": ">", "<": "<=", ">": ">="},
     "CONDITIONALS_NEGATION": {"<=": ">", ">=": "<", "==": "!=", "!=": "==", "<": ">=", ">": "<="},
 }
-alive = killed = 0
+SUITES = [["-run", "^TestPublished$", "./internal/reference/published"], ["./" + package]]
+alive, killed = 0, [0, 0]
 for text in sys.stdin:
     m = re.search(r"LIVED (\w+) at (\S+\.go):(\d+):(\d+)", text)
     if not m:
@@ -32,12 +34,14 @@ for text in sys.stdin:
     lines[line - 1] = at[: column - 1] + (SWAP[kind][old] + rest[len(old) :]).encode()
     open(path, "wb").write(b"\n".join(lines))
     try:
-        run = subprocess.run(["go", "test", "-count=1", "-timeout=120s", "-run", "^TestPublished$", "./internal/reference/published"], cwd=copy, capture_output=True, text=True)
+        for n, suite in enumerate(SUITES):
+            run = subprocess.run(["go", "test", "-vet=off", "-count=1", "-failfast", "-timeout=120s", *suite], cwd=copy, capture_output=True, text=True)
+            if run.returncode:
+                killed[n] += 1
+                break
+        else:
+            alive += 1
+            print(f"alive {package}/{name}:{line}:{column} {kind}: {at.decode().strip()}", flush=True)
     finally:
         open(path, "wb").write(kept)
-    if run.returncode:
-        killed += 1
-    else:
-        alive += 1
-        print(f"alive {package}/{name}:{line}:{column} {kind}: {at.decode().strip()}", flush=True)
-print(f"{package}: {killed} of {killed + alive} survivors are caught by the published checks")
+print(f"{package}: of {sum(killed) + alive} survivors the published checks catch {killed[0]}, the package's long tests {killed[1]}")
