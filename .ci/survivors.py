@@ -1,9 +1,9 @@
 """Second pass of .ci/mutate: the tool runs only the tests of the package it
 changes, and of those the short ones. This applies each survivor again, in a
-copy of the tree, and runs the published checks, which live in a package of
-their own, and then the package's tests without -short.
+copy of the tree, and runs all tests of the package and then the published
+checks, which live in a package of their own.
 
-    python3 .ci/survivors.py COPY PACKAGE < lines of the form "LIVED TYPE at file.go:LINE:COLUMN"
+    python3 .ci/survivors.py COPY PACKAGE [own] < lines of the form "LIVED TYPE at file.go:LINE:COLUMN"
 """
 import os, re, subprocess, sys
 
@@ -15,7 +15,9 @@ SWAP = {
     "CONDITIONALS_BOUNDARY": {"<=": "<", ">=": ">", "<": "<=", ">": ">="},
     "CONDITIONALS_NEGATION": {"<=": ">", ">=": "<", "==": "!=", "!=": "==", "<": ">=", ">": "<="},
 }
-SUITES = [["-run", "^TestPublished$", "./internal/reference/published"], ["./" + package]]
+SUITES = [["./" + package], ["-run", "^TestPublished$", "./internal/reference/published"]]
+if sys.argv[3:] == ["own"]:  # the tests of the package only
+    SUITES.pop()
 alive, killed = 0, [0, 0]
 for text in sys.stdin:
     m = re.search(r"LIVED (\w+) at (\S+\.go):(\d+):(\d+)", text)
@@ -44,4 +46,4 @@ for text in sys.stdin:
             print(f"alive {package}/{name}:{line}:{column} {kind}: {at.decode().strip()}", flush=True)
     finally:
         open(path, "wb").write(kept)
-print(f"{package}: of {sum(killed) + alive} survivors the published checks catch {killed[0]}, the package's long tests {killed[1]}")
+print(f"{package}: of {sum(killed) + alive} survivors all tests of the package catch {killed[0]}, the published checks {killed[1]} more")
