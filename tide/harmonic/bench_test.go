@@ -5,7 +5,7 @@ import (
 	"testing"
 	"time"
 
-	"followingsea.example/internal/reference/published"
+	"followingsea.example/internal/reference/stations"
 	"followingsea.example/tide/harmonic"
 )
 
@@ -37,7 +37,7 @@ const yearSamples = 365 * 240
 
 // all37 is Eastport with every one of the 37 constituents.
 func all37() harmonic.Station {
-	s := published.TideStation("8410140")
+	s := stations.Station("8410140")
 	have := map[string]bool{}
 	for _, c := range s.Constituents {
 		have[c.Name] = true

@@ -6,7 +6,7 @@ import (
 	"strings"
 	"time"
 
-	"followingsea.example/internal/reference/published"
+	"followingsea.example/internal/reference/stations"
 	"followingsea.example/tide"
 	"followingsea.example/tide/harmonic"
 )
@@ -25,7 +25,7 @@ func ExampleLongitudesAt() {
 
 // A day made ready, to be asked often: the same heights at a hundredth of the cost.
 func ExampleTide_Curve() {
-	boston, err := harmonic.New(published.TideStation("8443970"), harmonic.AtInstant)
+	boston, err := harmonic.New(stations.Station("8443970"), harmonic.AtInstant)
 	if err != nil {
 		fmt.Println(err)
 		return
@@ -43,7 +43,7 @@ func ExampleTide_Curve() {
 
 // Only the constituents one wants: what the two greatest leave of the tide.
 func ExampleOnly() {
-	s := published.TideStation("8443970")
+	s := stations.Station("8443970")
 	s.Constituents = harmonic.Only(s.Constituents, func(name string) bool { return name == "M2" || name == "S2" })
 	for _, c := range s.Constituents {
 		fmt.Printf("%s %.3f m, %.1f°\n", c.Name, c.Amplitude, c.Lag)

@@ -5,7 +5,7 @@ import (
 	"strings"
 	"time"
 
-	"followingsea.example/internal/reference/published"
+	"followingsea.example/internal/reference/stations"
 	"followingsea.example/tide"
 	"followingsea.example/tide/harmonic"
 )
@@ -13,7 +13,7 @@ import (
 // Boston's 37 constituents, with the nodes of the year: the official high and
 // low waters of 15 August 2026, to the millimetre.
 func ExampleTide_Turns() {
-	boston, err := harmonic.New(published.TideStation("8443970"), harmonic.ByYear)
+	boston, err := harmonic.New(stations.Station("8443970"), harmonic.ByYear)
 	if err != nil {
 		fmt.Println(err)
 		return
@@ -72,7 +72,7 @@ func ExampleYearArgument() {
 
 // Bellingham Channel ebbs on through most mornings: two maxima and no slack.
 func ExampleStream_Events() {
-	s, err := harmonic.NewStream(*published.TideStation("PUG1741").Stream, harmonic.ByYear)
+	s, err := harmonic.NewStream(*stations.Station("PUG1741").Stream, harmonic.ByYear)
 	if err != nil {
 		fmt.Println(err)
 		return

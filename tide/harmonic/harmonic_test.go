@@ -12,7 +12,7 @@ import (
 	"github.com/google/go-cmp/cmp"
 	"pgregory.net/rapid"
 
-	"followingsea.example/internal/reference/published"
+	"followingsea.example/internal/reference/stations"
 	"followingsea.example/tide"
 	"followingsea.example/tide/harmonic"
 )
@@ -27,7 +27,7 @@ func utc(s string) time.Time {
 
 func predictor(t testing.TB, id string, n harmonic.Nodes) *harmonic.Tide {
 	t.Helper()
-	td, err := harmonic.New(published.TideStation(id), n)
+	td, err := harmonic.New(stations.Station(id), n)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -63,7 +63,7 @@ func plain(s harmonic.Station, n harmonic.Nodes, at time.Time) float64 {
 // TestHeightIsThePlainSum holds the evaluation against the formula written out.
 func TestHeightIsThePlainSum(t *testing.T) {
 	for _, id := range []string{"8410140", "9414290", "8729840"} {
-		s := published.TideStation(id)
+		s := stations.Station(id)
 		for n := harmonic.AtInstant; n <= harmonic.Without; n++ {
 			td := predictor(t, id, n)
 			for i := 0; i < 200; i++ {
@@ -228,7 +228,7 @@ func TestM2AloneRepeats(t *testing.T) {
 // TestLinearInAmplitudes: twice the amplitudes is twice the tide about its
 // mean, and two stations' constituents together are the sum of both.
 func TestLinearInAmplitudes(t *testing.T) {
-	s := published.TideStation("8443970")
+	s := stations.Station("8443970")
 	twice := s
 	twice.Constituents = nil
 	for _, c := range s.Constituents {
@@ -282,7 +282,7 @@ func TestStreamOverATide(t *testing.T) {
 // TestEventsOfAStream: slack is a zero, an extreme has no slope, and kinds go
 // by the sign of the rate.
 func TestEventsOfAStream(t *testing.T) {
-	s, err := harmonic.NewStream(*published.TideStation("PUG1741").Stream, harmonic.ByYear)
+	s, err := harmonic.NewStream(*stations.Station("PUG1741").Stream, harmonic.ByYear)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -454,10 +454,10 @@ func TestRotary(t *testing.T) {
 }
 
 func TestStationNumbers(t *testing.T) {
-	s := published.TideStation("8410140")
+	s := stations.Station("8410140")
 	near(t, "form number", s.FormNumber(), 0.09, 0.005)
-	near(t, "age of the tide in hours", published.TideStation("8443970").Age()/3600, 36, 0.5)
-	near(t, "Honolulu", published.TideStation("1612340").Age()/3600, -5, 0.5)
+	near(t, "age of the tide in hours", stations.Station("8443970").Age()/3600, 36, 0.5)
+	near(t, "Honolulu", stations.Station("1612340").Age()/3600, -5, 0.5)
 	if !math.IsNaN((harmonic.Station{}).FormNumber()) || !math.IsNaN((harmonic.Station{}).Age()) {
 		t.Error("numbers of nothing")
 	}
@@ -465,7 +465,7 @@ func TestStationNumbers(t *testing.T) {
 
 func TestStationRoundTrip(t *testing.T) {
 	for _, id := range []string{"8410140", "PUG1741"} {
-		want := published.TideStation(id)
+		want := stations.Station(id)
 		var b bytes.Buffer
 		if err := harmonic.WriteStation(&b, want); err != nil {
 			t.Fatal(err)
@@ -586,7 +586,7 @@ func TestYearArgumentIsArgumentAndNode(t *testing.T) {
 }
 
 func TestOnly(t *testing.T) {
-	s := published.TideStation("8443970")
+	s := stations.Station("8443970")
 	few := harmonic.Only(s.Constituents, func(n string) bool { return n == "M2" || n == "S2" })
 	if len(few) != 2 || few[0] != s.Constituents[0] {
 		t.Error(few)
@@ -614,7 +614,7 @@ func TestStreamsRefuse(t *testing.T) {
 
 // TestEventsAgainstAScan: minute by minute, no slack and no extreme is missed.
 func TestEventsAgainstAScan(t *testing.T) {
-	s, err := harmonic.NewStream(*published.TideStation("PUG1741").Stream, harmonic.AtInstant)
+	s, err := harmonic.NewStream(*stations.Station("PUG1741").Stream, harmonic.AtInstant)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -660,7 +660,7 @@ func TestWindowsAgreeWithHeights(t *testing.T) {
 		td := tides[id][rapid.IntRange(0, 1).Draw(t, "nodes")]
 		from := utc("2026-12-25 00:00").Add(time.Duration(rapid.IntRange(0, 20000).Draw(t, "minutes")) * time.Minute)
 		to := from.Add(time.Duration(rapid.IntRange(1, 6000).Draw(t, "length")) * time.Minute)
-		level := published.TideStation(id).Z0 + rapid.Float64Range(-0.5, 0.5).Draw(t, "level")
+		level := stations.Station(id).Z0 + rapid.Float64Range(-0.5, 0.5).Draw(t, "level")
 		open, err := td.Windows(tide.Bar{Need: level}, from, to)
 		if err != nil {
 			t.Fatal(err)
@@ -797,7 +797,7 @@ func TestCurveIsTheSum(t *testing.T) {
 			}
 		}
 	}
-	s, err := harmonic.NewStream(*published.TideStation("PUG1741").Stream, harmonic.AtInstant)
+	s, err := harmonic.NewStream(*stations.Station("PUG1741").Stream, harmonic.AtInstant)
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -36,7 +36,7 @@ func references(t testing.TB) string {
 	return dir
 }
 
-func stations(t testing.TB) map[string]harmonic.Station {
+func places(t testing.TB) map[string]harmonic.Station {
 	t.Helper()
 	raw, err := os.ReadFile(filepath.Join(references(t), "tide-stations.json"))
 	if err != nil {
@@ -91,7 +91,7 @@ func instant(t testing.TB, s string) time.Time {
 // those of an independent program to 1 mm and 1 minute with the nodes at the
 // instant, without M1 and M3, which that program takes otherwise.
 func TestOracle(t *testing.T) {
-	st := stations(t)
+	st := places(t)
 	f, err := os.Open(filepath.Join(references(t), "tide-oracle.jsonl"))
 	if err != nil {
 		t.Fatal(err)
@@ -200,7 +200,7 @@ func TestOracle(t *testing.T) {
 // TestOracleTurnsAreComplete: in the spans of the peer program its turns are
 // ours, none more and none less.
 func TestOracleTurnsAreComplete(t *testing.T) {
-	st := stations(t)
+	st := places(t)
 	f, err := os.Open(filepath.Join(references(t), "tide-oracle.jsonl"))
 	if err != nil {
 		t.Fatal(err)

@@ -7,6 +7,7 @@ import (
 
 	"followingsea.example/internal/clock"
 	"followingsea.example/internal/reference"
+	"followingsea.example/internal/reference/stations"
 	"followingsea.example/tide"
 	"followingsea.example/tide/harmonic"
 )
@@ -39,7 +40,7 @@ func harmonicTide(in reference.In) (*harmonic.Tide, error) {
 	if id == "1613077" {
 		id = "1612340" // Kamalo is predicted from Honolulu
 	}
-	s := TideStation(id)
+	s := stations.Station(id)
 	if in.S("without") == "M1 and M3" {
 		s.Constituents = harmonic.Only(s.Constituents, func(n string) bool { return n != "M1" && n != "M3" })
 	}
@@ -170,7 +171,7 @@ var harmonicSubjects = []reference.Subject{
 	{Name: "harmonic.NewStream", Func: harmonic.NewStream, Class: reference.Constructor, Tests: []string{"TestStreamsRefuse"}},
 	{Name: "harmonic.Stream.Rate", Func: (*harmonic.Stream).Rate, Class: reference.Formula, Args: []reference.Arg{reference.Text("station", "PUG1741"), reference.Text("nodes", "by year"), atArg}, Results: []reference.Result{{Name: "rate", Unit: "m/s"}},
 		Eval: func(in reference.In) (reference.Out, error) {
-			s, err := harmonic.NewStream(*TideStation(in.S("station")).Stream, harmonicNodes(in.S("nodes")))
+			s, err := harmonic.NewStream(*stations.Station(in.S("station")).Stream, harmonicNodes(in.S("nodes")))
 			if err != nil {
 				return nil, err
 			}
@@ -182,7 +183,7 @@ var harmonicSubjects = []reference.Subject{
 	{Name: "harmonic.Stream.Events", Func: (*harmonic.Stream).Events, Class: reference.Search, Args: []reference.Arg{reference.Text("station", "PUG1741"), reference.Text("nodes", "by year"), reference.Text("event", "maximum ebb"), reference.Instant("near", "2026-06-01T06:03:00Z")},
 		Results: []reference.Result{{Name: "clock", Unit: "s"}, {Name: "rate", Unit: "m/s"}},
 		Eval: func(in reference.In) (reference.Out, error) {
-			s, err := harmonic.NewStream(*TideStation(in.S("station")).Stream, harmonicNodes(in.S("nodes")))
+			s, err := harmonic.NewStream(*stations.Station(in.S("station")).Stream, harmonicNodes(in.S("nodes")))
 			if err != nil {
 				return nil, err
 			}

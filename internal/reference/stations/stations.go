@@ -1,4 +1,8 @@
-package published
+// Package stations holds the harmonic constants of a few places as they are
+// published: what the checks of heights and streams and the tests of package
+// harmonic start from. It is apart from the checks so that those tests build
+// in a second.
+package stations
 
 import (
 	"strconv"
@@ -8,8 +12,7 @@ import (
 	"followingsea.example/tide/harmonic"
 )
 
-// Harmonic constants of a few places, as published: name, amplitude and
-// Greenwich phase lag.
+// Amplitudes and Greenwich phase lags, as published.
 
 // stationRow is one station as its table prints it.
 type stationRow struct {
@@ -84,10 +87,10 @@ func constants(text string, unit float64) []harmonic.Constituent {
 	return out
 }
 
-// TideStation returns the published constants of a station by its number: 8410140
+// Station returns the published constants of a station by its number: 8410140
 // Eastport, 8443970 Boston, 9414290 San Francisco, 1612340 Honolulu, 8729840
 // Pensacola, and PUG1741 Bellingham Channel, a stream. Its name is empty when there is none.
-func TideStation(id string) harmonic.Station {
+func Station(id string) harmonic.Station {
 	if id == "PUG1741" {
 		return harmonic.Station{ID: id, Name: "Bellingham Channel", Stream: &harmonic.Axis{
 			Flood: 31.2, Ebb: 211.2, Mean: -0.377 * tide.Knot, Constituents: constants(bellinghamRates, tide.Knot)}}
@@ -105,7 +108,7 @@ func TideStation(id string) harmonic.Station {
 func plain(s string) float64 {
 	x, err := strconv.ParseFloat(s, 64)
 	if err != nil {
-		panic("published: harmonic constants: " + s)
+		panic("stations: harmonic constants: " + s)
 	}
 	return x
 }
