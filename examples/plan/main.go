@@ -264,6 +264,7 @@ and the plan says so.
                   of a wave's height it throws back); on the run exposure: [[low, mid, high], ...], what you
                   know of the wind on each leg as factors on the forecast. Polygons with role "avoid", "traffic", "no-signal".
   run.gpx         instead: a GPX 1.1 route, and waypoints of type exit
+  coast.geojson   the shore, for a run that has none of its own, as a GPX file never has: lines and polygons of land
   runs/NAME.geojson, NAME.gpx   further runs. One without coast, exits or areas has those of the main run
   wind.csv        time,wind_speed_kn,wind_gust_kn,wind_from_deg,air_temperature_c,water_temperature_c
                   2026-06-21T08:00:00+01:00,12,16,240,17,14

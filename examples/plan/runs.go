@@ -27,6 +27,9 @@ type candidate struct {
 	run  route.Run
 }
 
+// coastFile is the shore of a run that has none of its own.
+const coastFile = "coast.geojson"
+
 // mainRun is the name by which -run finds the run of run.geojson.
 const mainRun = "run"
 
@@ -96,6 +99,11 @@ func (in *inputs) loadRuns(dir fs.FS, o options) error {
 	if first.run, err = readRun(dir, file); err != nil {
 		return err
 	}
+	if first.run.Coast == nil { // a GPX file has none
+		if _, err := in.optional(dir, coastFile, "", func(r io.Reader) (err error) { first.run.Coast, err = route.ReadCoast(r); return }); err != nil {
+			return err
+		}
+	}
 	others, err := candidateFiles(dir)
 	if err != nil {
 		return err
@@ -152,7 +160,7 @@ func (in *inputs) runNames() []string {
 // noteRun says what the run lacks.
 func (in *inputs) noteRun() {
 	if in.run.Coast == nil {
-		in.notes = append(in.notes, in.runFile+" has no coast: fetch, wind sea and ways out are unknown")
+		in.notes = append(in.notes, in.runFile+" has no coast, and "+coastFile+" is not there: fetch, wind sea and ways out are unknown")
 	}
 	if len(in.run.Exits) == 0 {
 		in.notes = append(in.notes, in.runFile+" has no exits: the ways out are unknown")

@@ -407,6 +407,71 @@ func TestProgram(t *testing.T) {
 	}
 }
 
+// TestRunFromGPX: a route of a chart plotter with the shore beside it is planned as the
+// run it was drawn from.
+func TestRunFromGPX(t *testing.T) {
+	dir := copyDemo(t)
+	o, err := parse([]string{"-data", dir}, os.Stderr)
+	if err != nil {
+		t.Fatal(err)
+	}
+	in, err := load(o)
+	if err != nil {
+		t.Fatal(err)
+	}
+	var shore struct {
+		Type     string           `json:"type"`
+		Features []map[string]any `json:"features"`
+	}
+	if err := json.Unmarshal([]byte(get(t, dir, "run.geojson")), &shore); err != nil {
+		t.Fatal(err)
+	}
+	coast := shore.Features[:0]
+	for _, f := range shore.Features {
+		if f["properties"].(map[string]any)["role"] == "coast" {
+			coast = append(coast, f)
+		}
+	}
+	shore.Features = coast
+	var gpx strings.Builder
+	if err := route.WriteRunGPX(&gpx, route.Run{Name: in.run.Name, Points: in.run.Points, Exits: in.run.Exits}); err != nil {
+		t.Fatal(err)
+	}
+	b, err := json.Marshal(shore)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if err := os.Remove(filepath.Join(dir, "run.geojson")); err != nil {
+		t.Fatal(err)
+	}
+	put(t, dir, "run.gpx", gpx.String())
+	args := []string{"-data", dir, "-from", "2026-09-12T10:00:00-02:00", "-to", "2026-09-12T10:00:00-02:00", "-json"}
+	first := func() (arrives string, notes []string) {
+		code, out, stderr := do(args...)
+		var plan struct {
+			Notes      []string `json:"notes"`
+			Departures []struct {
+				Arrival string `json:"arrival"`
+			} `json:"departures"`
+		}
+		if err := json.Unmarshal([]byte(out), &plan); code != exitPlan || err != nil || len(plan.Departures) != 1 {
+			t.Fatalf("exit %d, %v: %s", code, err, stderr)
+		}
+		return plan.Departures[0].Arrival, plan.Notes
+	}
+	if at, notes := first(); at != "" || !strings.Contains(strings.Join(notes, "\n"), "run.gpx has no coast, and coast.geojson is not there") {
+		t.Errorf("without a shore it arrives at %q; %q", at, notes)
+	}
+	put(t, dir, coastFile, string(b))
+	if at, notes := first(); at == "" || strings.Contains(strings.Join(notes, "\n"), "no coast") || strings.Contains(strings.Join(notes, "\n"), "no exits") {
+		t.Errorf("with the shore it arrives at %q; %q", at, notes)
+	}
+	put(t, dir, coastFile, "{")
+	if code, _, stderr := do(args...); code != exitInput || !strings.Contains(stderr, coastFile) {
+		t.Errorf("a wrong shore: exit %d: %s", code, stderr)
+	}
+}
+
 // FuzzLoad puts anything at all in the place of one of the files of the
 // demonstration: it is read or refused, and nothing panics.
 func FuzzLoad(f *testing.F) {
@@ -415,7 +480,7 @@ func FuzzLoad(f *testing.F) {
 		f.Fatal(err)
 	}
 	names := []string{"run.geojson", "run.gpx", "runs/skerry.geojson", "wind.csv", "wind.txt", "swell.csv", "tide.csv", "constituents.json", "stream.csv",
-		"paddler.json", "party.json", "members/1/wind.csv", formFile}
+		"paddler.json", "party.json", "members/1/wind.csv", formFile, coastFile}
 	whole := fstest.MapFS{}
 	err = fs.WalkDir(sub, ".", func(name string, d fs.DirEntry, err error) error {
 		if err != nil || d.IsDir() {
@@ -447,6 +512,9 @@ func FuzzLoad(f *testing.F) {
 		switch name { // the one that the other would hide
 		case "run.gpx":
 			delete(dir, "run.geojson")
+		case coastFile:
+			delete(dir, "run.geojson")
+			dir["run.gpx"] = &fstest.MapFile{Data: []byte(`<gpx version="1.1"><rte><rtept lat="44" lon="-34"/><rtept lat="44.1" lon="-33.9"/></rte></gpx>`)}
 		case "wind.txt":
 			delete(dir, "wind.csv")
 		case "constituents.json":
