@@ -242,7 +242,14 @@ func MoonPhases(from, to time.Time) ([]MoonEvent, error) {
 	k := math.Floor((clock.Seconds(epoch, from)/86400-5.1)/29.530588861*4-2) / 4
 	for ; ; k += 0.25 {
 		days := TruePhase(k) - j2000
-		at, err := clock.After(epoch, days*86400-DeltaT(2000+days/365.25))
+		year := 2000 + days/365.25
+		if year < 1900 { // before any span, and before DeltaT begins
+			continue
+		}
+		if year > 2100 {
+			return out, nil
+		}
+		at, err := clock.After(epoch, days*86400-DeltaT(year))
 		if err != nil {
 			return nil, err
 		}

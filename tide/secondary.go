@@ -83,8 +83,10 @@ func TimeDifference(clockTime float64, marks ...ClockMark) float64 {
 //
 // Source: [NauticAliveSecondary] (the straight line; its height form).
 func HeightDifference(height float64, a, b Mark) float64 {
-	if math.IsNaN(height-height) || math.IsInf(a.At+b.At, 0) || math.IsInf(a.Value+b.Value, 0) {
-		return math.NaN()
+	for _, x := range [...]float64{height, a.At, a.Value, b.At, b.Value} {
+		if math.IsNaN(x) || math.IsInf(x, 0) {
+			return math.NaN()
+		}
 	}
 	if a == b {
 		return a.Value
