@@ -1,6 +1,7 @@
 package wave_test
 
 import (
+	"fmt"
 	"math"
 	"math/rand/v2"
 	"sort"
@@ -66,6 +67,54 @@ func TestBatch(t *testing.T) {
 			}()
 			f()
 		}()
+	}
+}
+
+// TestFewWaves: the slices may be of any length, none and an odd one included, and hold waves of shallow, intermediate and
+// deep water.
+func TestFewWaves(t *testing.T) {
+	periods, depths := []float64{3, 8, 12, 5, 2}, []float64{4, 5, 0.2, 60, 1}
+	for n := 0; n <= len(periods); n++ {
+		for first := 0; first+n <= len(periods); first++ {
+			period, depth := periods[first:first+n], depths[first:first+n]
+			k, c, cg := make([]float64, n), make([]float64, n), make([]float64, n)
+			wave.Wavenumbers(k, period, depth)
+			for i := range k {
+				rel(t, fmt.Sprintf("wavenumber %d of %d", i, n), k[i], wave.Wavenumber(period[i], depth[i]), 4*0x1p-52)
+			}
+			wave.Speeds(k, c, cg, period, depth)
+			for i := range k {
+				w := wave.Solve(period[i], depth[i])
+				rel(t, fmt.Sprintf("wavenumber %d of %d", i, n), k[i], w.Wavenumber, 6*0x1p-52)
+				rel(t, fmt.Sprintf("phase speed %d of %d", i, n), c[i], w.PhaseSpeed, 6*0x1p-52)
+				rel(t, fmt.Sprintf("group speed %d of %d", i, n), cg[i], w.GroupSpeed, 6*0x1p-52)
+			}
+		}
+	}
+}
+
+// TestNegativePeriodInSlices: a negative period has no wave, in shallow as in deep water, alone and beside others.
+func TestNegativePeriodInSlices(t *testing.T) {
+	for _, period := range [][]float64{{-8}, {-8, 8}, {8, -8}, {-8, -8}, {8, 8, -8}} {
+		for _, depth := range []float64{1, 10, 1000} {
+			h := make([]float64, len(period))
+			for i := range h {
+				h[i] = depth
+			}
+			k, c, cg := make([]float64, len(h)), make([]float64, len(h)), make([]float64, len(h))
+			wave.Wavenumbers(k, period, h)
+			for i, p := range period {
+				if math.IsNaN(k[i]) != (p < 0) {
+					t.Errorf("%v s over %v m: wavenumber %v", p, depth, k[i])
+				}
+			}
+			wave.Speeds(k, c, cg, period, h)
+			for i, p := range period {
+				if math.IsNaN(k[i]) != (p < 0) || math.IsNaN(c[i]) != (p < 0) || math.IsNaN(cg[i]) != (p < 0) {
+					t.Errorf("%v s over %v m: %v, %v, %v", p, depth, k[i], c[i], cg[i])
+				}
+			}
+		}
 	}
 }
 

@@ -244,3 +244,100 @@ func TestPropertyCrossStream(t *testing.T) {
 		}
 	})
 }
+
+// TestDopplerOverItsRange: from the deepest water to a tide over a shoal, and from all but blocked to a current five times as
+// fast as the energy, the wave obeys (ω - kU)² = gk tanh kh and its energy gets through.
+func TestDopplerOverItsRange(t *testing.T) {
+	const g, h = wave.StandardGravity, 10.0
+	for y := 1e-8; y < 40; y *= 1.2 { // ω²h/g
+		omega := math.Sqrt(y * g / h)
+		period := 2 * math.Pi / omega
+		stop := wave.StoppingCurrent(period, h)
+		along := []float64{stop * (1 - 1e-12), stop * 0.9999}
+		for part := -0.99; part < 5; part += 0.07 {
+			along = append(along, -stop*part)
+		}
+		for _, u := range along {
+			w := wave.OnCurrent(period, h, u)
+			if w.State != wave.Runs || !(w.GroupSpeed > 0) {
+				t.Errorf("ω²h/g = %v, %v of the stopping current: %v, group speed %v", y, u/stop, w.State, w.GroupSpeed)
+			}
+			k := w.Wavenumber
+			near(t, fmt.Sprintf("frequency at ω²h/g = %v, %v of the stopping current", y, u/stop), (math.Sqrt(g*k*math.Tanh(k*h))+k*u)/omega, 1, 5e-13)
+		}
+	}
+}
+
+// leastCurrent is the plain twin of StoppingCurrent: the current on which the wavenumber k keeps the frequency is
+// (ω - √(gk tanh kh))/k, and below the least of these no wave does. It is looked for by golden section in ln k.
+func leastCurrent(period, depth float64) float64 {
+	omega := 2 * math.Pi / period
+	current := func(lnk float64) float64 {
+		k := math.Exp(lnk)
+		return (omega - math.Sqrt(wave.StandardGravity*k*math.Tanh(k*depth))) / k
+	}
+	lo := math.Log(omega * omega / wave.StandardGravity) // longer than any wave against a current
+	hi := lo + 20
+	const part = 0.6180339887498949 // (√5 - 1)/2
+	for hi-lo > 1e-8 {
+		if a, b := hi-part*(hi-lo), lo+part*(hi-lo); current(a) < current(b) {
+			hi = b
+		} else {
+			lo = a
+		}
+	}
+	return current((lo + hi) / 2)
+}
+
+// TestStoppingAgainstPlainTwin: good to 1e-13, and to 1e-9 for waves of minutes and more.
+func TestStoppingAgainstPlainTwin(t *testing.T) {
+	for period, tol := range map[float64]float64{0.5: 1e-13, 2: 1e-13, 6: 1e-13, 12: 1e-13, 25: 1e-13, 59: 1e-13, 600: 1e-9, 3600: 1e-9} {
+		for depth := 0.1; depth < 5000; depth *= 1.3 {
+			rel(t, fmt.Sprintf("T=%v h=%v", period, depth), wave.StoppingCurrent(period, depth), leastCurrent(period, depth), tol)
+		}
+	}
+}
+
+// TestNoEnergyStandsStill: one last place after another weaker than the stopping current, a wave is blocked and has no numbers,
+// or its energy moves with it.
+func TestNoEnergyStandsStill(t *testing.T) {
+	for period := 1.0; period < 30; period += 0.05 {
+		for _, depth := range []float64{5, inf} {
+			u := wave.StoppingCurrent(period, depth)
+			for range 8 {
+				w := wave.OnCurrent(period, depth, u)
+				if w.State == wave.Runs && !(w.GroupSpeed > 0 && w.HeightRatio < inf) || w.State == wave.Blocked && !math.IsNaN(w.GroupSpeed) {
+					t.Fatalf("%v s over %v m on %v m/s: %+v", period, depth, u, w)
+				}
+				u = math.Nextafter(u, 0)
+			}
+		}
+	}
+}
+
+// TestNoWaveRunsAlongTheStream: where sin a would reach 1 the stream throws the wave back, to the last place of the rate.
+func TestNoWaveRunsAlongTheStream(t *testing.T) {
+	for _, depth := range []float64{3, inf} {
+		for angle := 10.0; angle < 90; angle += 5 {
+			lo, hi := 0.0, 100.0
+			for range 70 {
+				if mid := (lo + hi) / 2; math.IsNaN(wave.CrossStream(8, depth, mid, angle).Angle) {
+					hi = mid
+				} else {
+					lo = mid
+				}
+			}
+			u := lo
+			for range 4 {
+				u = math.Nextafter(u, 0)
+			}
+			for range 9 {
+				if a := wave.CrossStream(8, depth, u, angle).Angle; a >= 90 {
+					t.Fatalf("%v° in over %v m, %v m/s: %v°", angle, depth, u, a)
+				}
+				u = math.Nextafter(u, inf)
+			}
+			nan(t, "a faster stream", wave.CrossStream(8, depth, hi*1.000001, angle).Angle)
+		}
+	}
+}

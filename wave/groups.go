@@ -122,7 +122,7 @@ func RunLengths(level, kappa float64) Grouping {
 	// is exp(-u-v) Σ κ²ⁿ Ln(u) Ln(v), with Laguerre polynomials. The integral of exp(-u) Ln(u) above a is
 	// exp(-a) (Ln(a) - Ln-1(a)), so that the chance of both being above a is a single series.
 	a := 2 * level * level
-	if a > 700 { // no wave is so high
+	if level > 18 { // no wave is so high
 		return Grouping{1, math.Inf(1), 0}
 	}
 	m := kappa * kappa

@@ -337,9 +337,13 @@ func TestPropertyRuns(t *testing.T) {
 	near(t, "no correlation", wave.HeightCorrelation(0), 0, 1e-15)
 }
 
-// runOfMixture returns the mean run above c Hs by another series: the joint probability that two neighbours exceed t, in units
-// of the mean square, is the mixture (1 - κ²) Σ κ^2j Q(j + 1, t/(1 - κ²))², with Q the upper incomplete gamma function.
-func runOfMixture(c, kappa float64) float64 {
+// runOfMixture returns the mean run above c Hs, from the chance that the next wave is above it too.
+func runOfMixture(c, kappa float64) float64 { return 1 / (1 - nextOfMixture(c, kappa)) }
+
+// nextOfMixture returns the chance that the wave after one above c Hs is above it too by another series: the joint probability
+// that two neighbours exceed t, in units of the mean square, is the mixture (1 - κ²) Σ κ^2j Q(j + 1, t/(1 - κ²))², with Q the
+// upper incomplete gamma function.
+func nextOfMixture(c, kappa float64) float64 {
 	t := 2 * c * c
 	k2 := kappa * kappa
 	x := t / (1 - k2)
@@ -355,7 +359,7 @@ func runOfMixture(c, kappa float64) float64 {
 		term *= x / float64(j+1)
 		q = math.Min(1, q+term)
 	}
-	return 1 / (1 - both/math.Exp(-t))
+	return both / math.Exp(-t)
 }
 
 func TestHeightCorrelation(t *testing.T) {
