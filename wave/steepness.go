@@ -101,7 +101,8 @@ func (v Wave) Remarks(height float64) Remarks {
 //
 //	c²/c0² = 1 + (ka)² (8 + cosh 4kh - 2 tanh² kh)/(8 sinh⁴ kh)
 //
-// which is 1 + (ka)² in deep water: 4 % at ka = 0.3. It is good to about a per cent up to that steepness in deep water, and
+// where h is the depth of the water at rest: under the waves the mean level lies lower by ka²/(2 sinh 2kh). It
+// is 1 + (ka)² in deep water: 4 % at ka = 0.3. It is good to about a per cent up to that steepness in deep water, and
 // fails where the Ursell number is above 26.
 //
 // Special cases are:
