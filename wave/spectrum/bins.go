@@ -231,6 +231,9 @@ func (p Points) MomentWithin(n, lo, hi float64) float64 {
 		if f == 0 && d == 0 {
 			return 0
 		}
+		if f == 0 && n < 0 {
+			return math.NaN()
+		}
 		return math.Pow(f, n) * d
 	})
 }

@@ -131,10 +131,7 @@ func weighted(s Spectrum, lo, hi float64, w func(float64) float64, deep float64,
 		return sum
 	}
 	cut := math.Max(lo, math.Min(math.Min(hi, deep), fastest))
-	sum := 0.0
-	if cut > lo {
-		sum = integrate(product{s, w}, 0, lo, cut)
-	}
+	sum := integrate(product{s, w}, 0, lo, cut) // also of no width: an invalid spectrum has no value there
 	if hi > cut {
 		sum += tail(s, cut, hi)
 	}

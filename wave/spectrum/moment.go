@@ -86,13 +86,18 @@ func integrate(s Spectrum, n, lo, hi float64) float64 {
 		}
 	}
 	if hi > fastest {
-		if !(n < 4) {
+		if !(n < 4) && !finite(hi) {
 			return math.Inf(1) * (1 + 0*sum)
 		}
 		start := math.Max(lo, fastest)
-		tail := s.Density(start) * math.Pow(start, n+1) / (4 - n)
-		if finite(hi) {
-			tail *= 1 - math.Pow(hi/start, n-4)
+		tail := s.Density(start) * math.Pow(start, n+1)
+		switch {
+		case n == 4:
+			tail *= math.Log(hi / start)
+		case finite(hi):
+			tail *= (1 - math.Pow(hi/start, n-4)) / (4 - n)
+		default:
+			tail /= 4 - n
 		}
 		sum += tail
 	}

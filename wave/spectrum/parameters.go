@@ -255,7 +255,7 @@ func DescribeWithin(s Spectrum, lo, hi float64) Parameters {
 //
 // Special cases are:
 //
-//	PeriodRatios(1) = 0.857223, 0.771772, 0.710371
+//	PeriodRatios(1) = 0.857223, 0.771771, 0.710371
 //	PeriodRatios(gamma) = NaN, NaN, NaN for gamma outside 1 to 20
 //
 // Source: [Hasselmann1973] Eq. 2.4.1, integrated.

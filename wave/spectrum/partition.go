@@ -72,7 +72,7 @@ func (b Band) PeakFrequency() float64 {
 	lo, hi := math.Max(b.Low, slowest), math.Min(b.High, fastest)
 	for i := range 1000 {
 		f := lo * math.Pow(hi/lo, float64(i)/1000)
-		if d := b.Spectrum.Density(f); d > best {
+		if d := b.Density(f); d > best {
 			best, at = d, f
 		}
 	}
