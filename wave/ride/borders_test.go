@@ -278,6 +278,24 @@ func TestRemarksOfASeaOnTheirLimits(t *testing.T) {
 			t.Errorf("%s, as a swell: %v, want %v", name, got, c.want)
 		}
 	}
+	// On the limit itself, 0.05: a height of which the quotient is just that.
+	a, err := reference.Appraise(ride.Bump{Height: 0.5, Period: 3, Depth: deep})
+	if err != nil {
+		t.Fatal(err)
+	}
+	hs := 0.05 * a.Length
+	for hs/a.Length > 0.05 {
+		hs = down(hs)
+	}
+	for up(hs)/a.Length <= 0.05 {
+		hs = up(hs)
+	}
+	if got := of(sea(hs, 3, 0, deep, 5, 0)); hs/a.Length == 0.05 && got != 0 {
+		t.Errorf("as steep as the limit: %v", got)
+	}
+	if got := of(sea(up(hs), 3, 0, deep, 5, 0)); got != ride.SteepSea {
+		t.Errorf("steeper than the limit: %v", got)
+	}
 	names := []string{"waves from ahead not counted", "waves from the beam", "waves blocked by the current", "steep sea", "faster than anchored", "shallow water", "head wind"}
 	for i, want := range names {
 		if got := ride.Remark(1 << i).String(); got != want {
@@ -380,5 +398,47 @@ func TestHazardsAreThoseOfTheirFormulas(t *testing.T) {
 				t.Errorf("above its threshold: %+v", x)
 			}
 		}
+	}
+}
+
+// TestNothingToRide: where a sea has no waves of a kind, what is said of them is zero, and nothing else is changed.
+func TestNothingToRide(t *testing.T) {
+	ready := someReady()[0]
+	of := func(s ride.Sea) ride.Ride {
+		t.Helper()
+		r, err := ready.Sea(s)
+		if err != nil {
+			t.Fatal(err)
+		}
+		return r
+	}
+	// No waves, though they have a period: only the wind counts.
+	calm := of(ride.Sea{Wind: 6, Depth: 0.5})
+	for _, y := range []ride.System{{Tp: 4}, {Tp: 4, Off: 70, Gamma: 2}} {
+		if r := of(ride.Sea{WindSea: y, Swell: y, Wind: 6, Depth: 0.5}); r.Speed != calm.Speed || r.Spread != calm.Spread || r.Remarks != 0 || r.RideableHs != 0 || r.EnergyShare != 0 || r.DominantShare != 0 || r.WaveShare != 0 {
+			t.Errorf("without waves: %+v, want %+v", r, calm)
+		}
+	}
+	// A swell of which nothing is as short as what can be held.
+	r := of(ride.Sea{Swell: ride.System{Hs: 1.5, Tp: 12}, Depth: deep})
+	if !(r.LongestPeriod > 0 && r.LongestPeriod < 12/1.8) || r.RideableHs != 0 || r.RideablePeriod != 0 || r.EnergyShare != 0 || r.WaveShare != 0 {
+		t.Errorf("long swell: %+v", r)
+	}
+	// Waves more than 60 degrees off astern are none to ride.
+	for off, rides := range map[float64]bool{60: true, -60: true, 60.001: false, 180: false} {
+		r := of(ride.Sea{WindSea: ride.System{Hs: 0.8, Tp: 3.4, Off: off}, Wind: 20, Depth: deep})
+		if (r.LongestPeriod > 0) != rides || (r.RideableHs > 0) != rides || (r.DominantCatch > 0) != rides {
+			t.Errorf("%v degrees off: %+v", off, r)
+		}
+	}
+	// Waves that a sprint outruns, and waves that the board bridges.
+	for tp, wind := range map[float64]float64{1.8: 14, 1.3: 0} {
+		if r := of(ride.Sea{WindSea: ride.System{Hs: 0.1, Tp: tp}, Wind: wind, Depth: deep}); r.DominantCatch != 0 || r.DominantShare != 0 {
+			t.Errorf("peak of %v s: %+v", tp, r)
+		}
+	}
+	// All of a sea that is held whatever the period.
+	if r := of(ride.Sea{WindSea: ride.System{Hs: 0.3, Tp: 3}, Wind: 12, Depth: 0.9}); !(r.EnergyShare <= 1 && r.EnergyShare > 0.999) {
+		t.Errorf("all is held: %+v", r)
 	}
 }

@@ -215,4 +215,45 @@ func TestTableIsHonestOutside(t *testing.T) {
 			t.Errorf("At(%v) = %+v, %v", c, q, ok)
 		}
 	}
+	// The ends of the range belong to it.
+	steepest := func(tp float64) float64 { return 0.065 * 9.80665 * tp * tp / (2 * math.Pi) }
+	for _, c := range []struct {
+		at [4]float64
+		ok bool
+	}{
+		{[4]float64{0, 3, 10, 0}, true}, {[4]float64{-math.SmallestNonzeroFloat64, 3, 10, 0}, false},
+		{[4]float64{0.05, 1.2, 10, 0}, true}, {[4]float64{0.05, down(1.2), 10, 0}, false},
+		{[4]float64{1, 14, 10, 0}, true}, {[4]float64{1, up(14), 10, 0}, false},
+		{[4]float64{steepest(3) * (1 - 1e-12), 3, 10, 0}, true}, {[4]float64{steepest(3) * (1 + 1e-12), 3, 10, 0}, false},
+		{[4]float64{0.5, 3, -8, 0}, true}, {[4]float64{0.5, 3, down(-8), 0}, false},
+		{[4]float64{0.5, 3, 20, 0}, true}, {[4]float64{0.5, 3, up(20), 0}, false},
+		{[4]float64{0.5, 3, 10, 180}, true}, {[4]float64{0.5, 3, 10, -540}, true},
+	} {
+		if _, ok := table.At(c.at[0], c.at[1], c.at[2], c.at[3]); ok != c.ok {
+			t.Errorf("At(%v) is inside: %v", c.at, ok)
+		}
+	}
+	// At the nodes it is made from, the sea itself, to the digits of a float32; from abeam and ahead no waves.
+	for _, tp := range []float64{1.2, 2.2, 4, 14} {
+		for _, part := range []float64{0, 0.5, 1} {
+			for _, wind := range []float64{-8, 0, 10, 20} {
+				for _, off := range []float64{0, 45, -45, 90, 135, 360} {
+					hs := part * steepest(tp) * (1 - 1e-12)
+					q, ok := table.At(hs, tp, wind, off)
+					r, err := ready.Sea(ride.Sea{WindSea: ride.System{Hs: hs, Tp: tp, Off: off}, Wind: wind, Depth: deep})
+					if err != nil || !ok {
+						t.Fatal(err, ok)
+					}
+					near(t, "Speed at a node", q.Speed, r.Speed, 2e-6)
+					near(t, "FlatSpeed at a node", q.FlatSpeed, r.FlatSpeed, 2e-6)
+					near(t, "Spread at a node", q.Spread, r.Spread, 2e-6)
+					near(t, "CatchesPerHour at a node", q.CatchesPerHour, r.CatchesPerHour, 1e-2)
+				}
+			}
+		}
+	}
+	for wind := -7.9; wind < 20; wind += 0.37 {
+		q, _ := table.At(0, 3, wind, 0)
+		near(t, "FlatSpeed", q.FlatSpeed, reference.FlatSpeed(1.8, wind), 2e-5)
+	}
 }
