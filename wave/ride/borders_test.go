@@ -437,8 +437,29 @@ func TestNothingToRide(t *testing.T) {
 			t.Errorf("peak of %v s: %+v", tp, r)
 		}
 	}
-	// All of a sea that is held whatever the period.
-	if r := of(ride.Sea{WindSea: ride.System{Hs: 0.3, Tp: 3}, Wind: 12, Depth: 0.9}); !(r.EnergyShare <= 1 && r.EnergyShare > 0.999) {
-		t.Errorf("all is held: %+v", r)
+}
+
+// TestHeightIsKept: whatever the peak enhancement, all of the waves of a system have its height, a swell without its high
+// frequencies too.
+func TestHeightIsKept(t *testing.T) {
+	ready := someReady()[0]
+	for _, gamma := range []float64{0, 1, 1.1, 1.3, 2.7, 5.6, 8, 9.6, 9.9, 10} {
+		for i, s := range []ride.Sea{
+			{WindSea: ride.System{Hs: 0.3, Tp: 3, Gamma: gamma}, Wind: 12, Depth: 0.9},
+			{Swell: ride.System{Hs: 0.3, Tp: 3, Gamma: gamma}, Wind: 12, Depth: 0.9},
+		} {
+			r, err := ready.Sea(s)
+			if err != nil {
+				t.Fatal(err)
+			}
+			if r.LongestPeriod < 29.99 {
+				t.Fatalf("not all held: %+v", r)
+			}
+			near(t, "height", r.RideableHs/0.3, 1, 4e-5)
+			near(t, "part", r.EnergyShare, 1, 8e-5)
+			if !(r.EnergyShare <= 1) {
+				t.Errorf("system %d, gamma %v: a part of %v", i, gamma, r.EnergyShare)
+			}
+		}
 	}
 }

@@ -24,12 +24,17 @@ var plainBumps = []struct {
 // damping is β, the secant damping over the separatrix: (mean of G(c - q sin y) - G(c))/(2q/π)/√(F k M).
 func (p plain) damping(w plainWave, f, vs, wind float64) float64 {
 	q := 2 * math.Sqrt(f/(w.k*p.inertia()))
+	return (p.overSeparatrix(w, f, vs, wind) - p.net(w.c, vs, wind)) / (2 * q / math.Pi) / math.Sqrt(f*w.k*p.inertia())
+}
+
+// overSeparatrix is the mean of G(c - q sin y).
+func (p plain) overSeparatrix(w plainWave, f, vs, wind float64) (mean float64) {
+	q := 2 * math.Sqrt(f/(w.k*p.inertia()))
 	const n = 500
-	mean := 0.0
 	for i := range n {
 		mean += p.net(w.c-q*math.Sin((float64(i)+0.5)*math.Pi/n), vs, wind) / n
 	}
-	return (mean - p.net(w.c, vs, wind)) / (2 * q / math.Pi) / math.Sqrt(f*w.k*p.inertia())
+	return mean
 }
 
 // TestAppraisalIsThatOfItsFormulas: every field of an appraisal is that of its definition: forces as printed, the catch by
@@ -273,6 +278,48 @@ func TestForcesAreThosePrinted(t *testing.T) {
 					t.Errorf("FlatSpeed(%v, %v) = %v, where %v N are left", vs, wind, v, p.net(v, vs, wind))
 				}
 			}
+		}
+	}
+}
+
+// TestStrengthIsThatOfItsFormulas: each strength is that at which its condition is just met: the load is one, the path into
+// the unstable equilibrium starts at the flat speed, the load is the threshold of the pendulum, the path stays behind the
+// wave from one crest to the next, the mean of G over the separatrix is zero.
+func TestStrengthIsThatOfItsFormulas(t *testing.T) {
+	for i, c := range plainBumps {
+		p, b := plainly(t, c.paddler), c.bump
+		b.Gravity = math.Max(b.Gravity, 9.5)
+		s, err := c.paddler.Strength(b)
+		if err != nil {
+			t.Fatal(err)
+		}
+		w, _ := p.wave(b.Period, b.Depth, b.Current/math.Cos(b.Off*math.Pi/180), b.Off, b.Gravity)
+		f := w.perM * b.Height
+		load := func(vs float64) float64 { return -p.net(w.c, vs, b.Wind) / f }
+		// just is met: at vs and not below.
+		just := func(name string, vs, tol float64, met func(vs float64) bool) {
+			t.Helper()
+			if !met(vs*(1+tol)+1e-9) || vs > 1e-6 && met(vs*(1-tol)) {
+				t.Errorf("bump %d: %s at %v m/s: %v, %v", i, name, vs, met(vs*(1-tol)), met(vs*(1+tol)))
+			}
+		}
+		just("Hold", s.Hold, 1e-8, func(vs float64) bool { return load(vs) <= 1 })
+		just("Catch", s.Catch, 3e-5, func(vs float64) bool {
+			return load(vs) <= 1 && p.arrives(w, f, vs, b.Wind) <= p.FlatSpeed(vs, b.Wind)
+		})
+		just("Inevitable", s.Inevitable, 5e-4, func(vs float64) bool { return load(vs) <= ride.PendulumThreshold(p.damping(w, f, vs, b.Wind)) })
+		just("Melnikov", s.Melnikov, 1e-4, func(vs float64) bool { return p.overSeparatrix(w, f, vs, b.Wind) >= 0 })
+		exact := func(vs float64) bool {
+			return load(vs) <= 1 && p.back(w, f, vs, b.Wind, math.Asin(math.Max(-1, load(vs)))+2*math.Pi-2e-3) > 0
+		}
+		if !exact(s.Exact*1.0001+1e-9) || s.Exact > 1e-6 && exact(s.Exact*0.9999) {
+			t.Errorf("bump %d: Exact at %v m/s", i, s.Exact)
+		}
+	}
+	// Of a wave that does not exist, does not push or is no wave there is nothing to ask.
+	for _, b := range []ride.Bump{{Height: 1, Period: 3, Depth: deep, Current: -3}, {Height: 1, Period: 1.2, Depth: deep}, {Period: 3, Depth: deep}} {
+		if s, err := reference.Strength(b); err != nil || s.Hold == s.Hold || s.Exact == s.Exact || s.Standing != ride.Standing {
+			t.Errorf("%+v: %+v, %v", b, s, err)
 		}
 	}
 }

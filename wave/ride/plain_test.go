@@ -37,7 +37,7 @@ func (p plain) pull(v, vs float64) float64 {
 	case p.Thrust == ride.ConstantForce:
 		return p.resistance(vs)
 	}
-	return p.resistance(vs) * vs / math.Max(v, vs/2)
+	return p.resistance(vs) * vs / max(v, vs/2)
 }
 
 // windPush is that of a tail wind, or the excess of a head wind over still air; astern it is all the wind that meets the paddler.
@@ -169,9 +169,14 @@ func (p plain) mean(s ride.Sea, bands []plainBand) plainMean {
 // equation backwards in time, from the unstable equilibrium near the crest to the trough. It is the wave speed at least
 // where such a board would be faster than the wave.
 func (p plain) arrives(w plainWave, f, vs, wind float64) float64 {
+	return w.c - p.back(w, f, vs, wind, math.Pi)
+}
+
+// back is what that board is slower than the wave at the phase to; 0 where it would be faster before.
+func (p plain) back(w plainWave, f, vs, wind, to float64) float64 {
 	load := -p.net(w.c, vs, wind) / f
 	if !(load <= 1) {
-		return w.c
+		return 0
 	}
 	top := math.Asin(math.Max(-1, load))
 	m := p.inertia()
@@ -179,22 +184,25 @@ func (p plain) arrives(w plainWave, f, vs, wind float64) float64 {
 	sigma := (-rest + math.Sqrt(rest*rest+4*w.k*m*f*math.Cos(top))) / (2 * w.k * m)
 	x, d := top+1e-3, sigma*1e-3
 	rate := func(x, d float64) float64 { return (p.net(w.c-d, vs, wind) + f*math.Sin(x)) / (w.k * m * d) }
-	for x < math.Pi {
-		h := math.Min(math.Min(0.02, (x-top)/25), math.Pi-x)
+	for x < to {
+		h := math.Min(math.Min(0.02, (x-top)/25), to-x)
 		a := rate(x, d)
 		b := rate(x+h/2, d+h/2*a)
 		c := rate(x+h/2, d+h/2*b)
 		e := rate(x+h, d+h*c)
+		if !(d+h/2*a > 0 && d+h/2*b > 0 && d+h*c > 0) {
+			return 0
+		}
 		d += h / 6 * (a + 2*b + 2*c + e)
 		x += h
 		if !(d > 0) {
-			return w.c
+			return 0
 		}
-		if math.Pi-x < 1e-12 {
+		if to-x < 1e-12 {
 			break
 		}
 	}
-	return w.c - d
+	return d
 }
 
 // runUp is the time from the trough to wave speed, and whether the crest does not pass first.
@@ -245,15 +253,21 @@ func (p plainCatches) node(wind, kappa, ahead float64) float64 {
 	w.k = kappa * wave.StandardGravity / (w.c * w.c)
 	hold := math.Max(1e-6, -p.net(w.c, p.Sprint, wind))
 	lift := w.k * p.inertia() * ahead * ahead / 4
+	late := func(y float64) float64 { return p.arrives(w, hold+y*lift, p.Sprint, wind) - vs }
 	lo, hi := 0.0, 2.0
-	if p.arrives(w, hold, p.Sprint, wind) <= vs { // what holds it catches
+	a, b := late(lo), late(hi)
+	if a <= 0 { // what holds it catches
 		hi = 0
 	}
-	for hi-lo > 2e-6 {
-		if mid := (lo + hi) / 2; p.arrives(w, hold+mid*lift, p.Sprint, wind) > vs {
-			lo = mid
+	for range 40 { // false position, halving what is kept
+		if hi-lo < 1e-7 {
+			break
+		}
+		y := math.Max(lo+1e-8, math.Min(hi-1e-8, lo+(hi-lo)*a/(a-b)))
+		if g := late(y); g > 0 {
+			lo, a, b = y, g, b/2
 		} else {
-			hi = mid
+			hi, b, a = y, g, a/2
 		}
 	}
 	p.seen[key] = hi
