@@ -439,6 +439,32 @@ func TestNothingToRide(t *testing.T) {
 	}
 }
 
+// TestNoHazardOfNoWaves: without waves, without waves to ride, and without a leading system to be crossed, there is nothing
+// to measure, on any depth.
+func TestNoHazardOfNoWaves(t *testing.T) {
+	ready := someReady()[0]
+	for _, depth := range []float64{deep, 8} {
+		for _, c := range []struct {
+			sea  ride.Sea
+			none []int
+		}{
+			{ride.Sea{Depth: depth}, []int{0, 1, 2, 3, 4, 5}},
+			{ride.Sea{Swell: ride.System{Hs: 1, Tp: 12}, Depth: depth}, []int{2, 5}},
+			{ride.Sea{Swell: ride.System{Hs: 0.8, Tp: 3.5, Off: 100}, Depth: depth}, []int{0, 1, 2, 3, 5}},
+		} {
+			h, err := ready.Hazards(c.sea, ride.StartingLimits())
+			if err != nil {
+				t.Fatal(err)
+			}
+			for _, i := range c.none {
+				if h[i].Measure != 0 || h[i].Raised {
+					t.Errorf("%+v: %+v", c.sea, h[i])
+				}
+			}
+		}
+	}
+}
+
 // TestHeightIsKept: whatever the peak enhancement, all of the waves of a system have its height, a swell without its high
 // frequencies too.
 func TestHeightIsKept(t *testing.T) {
