@@ -121,7 +121,7 @@ func TestSimulatedPushIsThatOfTheSpectrum(t *testing.T) {
 	}
 	// A wave from abeam or ahead does not push.
 	r, err := reference.Simulate(ride.Sea{WindSea: ride.System{Hs: 1, Tp: 3, Off: 90}, Swell: ride.System{Hs: 1, Tp: 5, Off: 180}, Depth: deep}, ride.Run{Seconds: 5})
-	if err != nil || math.Abs(r.Speed-1.8) > 1e-9 || r.Wander > 1e-7 {
+	if err != nil || math.Abs(r.Speed-1.8) > 1e-9 || r.Wander > 1e-7 || r.RidingSpeed != 0 || r.RidingShare != 0 || r.Catches != 0 {
 		t.Errorf("%+v, %v", r, err)
 	}
 }
