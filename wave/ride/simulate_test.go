@@ -92,7 +92,7 @@ func TestRunIsThatOfTheSurgeEquation(t *testing.T) {
 func TestSimulatedPushIsThatOfTheSpectrum(t *testing.T) {
 	p := plainly(t, reference)
 	for name, s := range map[string]ride.Sea{
-		"wind sea": {WindSea: ride.System{Hs: 0.1, Tp: 3, Gamma: 2, Off: 30}, Current: 0.3, Depth: 6, Gravity: 9.81},
+		"wind sea": {WindSea: ride.System{Hs: 0.1, Tp: 3, Gamma: 2, Off: 60}, Current: 1, Depth: 6, Gravity: 9.81},
 		"swell":    {Swell: ride.System{Hs: 0.2, Tp: 3.5}, Current: -0.3, Depth: 3, Gravity: 9.81},
 	} {
 		const dt = 0.25
