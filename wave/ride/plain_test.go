@@ -464,3 +464,20 @@ func TestWavesOfARideAreThoseOfItsFormulas(t *testing.T) {
 		is("WaveShare", r.WaveShare, caught/all, 2e-4)
 	}
 }
+
+// TestSpeedInAGale: the balance holds too where a head wind drives the board back.
+func TestSpeedInAGale(t *testing.T) {
+	ready := someReady()[1]
+	p := plainly(t, ready.Paddler())
+	s := ride.Sea{WindSea: ride.System{Hs: 0.8, Tp: 2.8}, Wind: -20, Depth: deep, Gravity: 9.81}
+	r, err := ready.Sea(s)
+	if err != nil {
+		t.Fatal(err)
+	}
+	m := p.mean(s, p.bands(s))
+	near(t, "Speed", r.Speed, m.v, 1e-3)
+	near(t, "SpeedWander", r.SpeedWander, m.sigma, 1e-3)
+	if !(r.Speed < 0) {
+		t.Errorf("%v m/s is not back", r.Speed)
+	}
+}
