@@ -90,6 +90,10 @@ func (p *Prepared) dominant(r *Ride, sea *Sea, u, g float64) {
 	r.DominantShare = math.Exp(-2 * x * x)
 }
 
+// longestLooked is the longest period, in seconds, that is asked whether it can
+// be held.
+const longestLooked = 30.0
+
 // longest fills in the rideable band and the shares of it.
 func (p *Prepared) longest(r *Ride, sea *Sea, u, g float64) {
 	s := &p.surge
@@ -104,7 +108,7 @@ func (p *Prepared) longest(r *Ride, sea *Sea, u, g float64) {
 		w, ok := s.train(t, sea.Depth, sea.Current*cos, cos, g)
 		return ok && w.perM > 0 && -s.balance(w.c, s.sprint, u) <= w.perM*2*heldSlope*cos/w.k
 	}
-	lo, hi := 0.0, 30.0
+	lo, hi := 0.0, longestLooked
 	for t := 1.0; t < hi; t += 0.5 {
 		if held(t) {
 			lo = t
@@ -114,9 +118,6 @@ func (p *Prepared) longest(r *Ride, sea *Sea, u, g float64) {
 	}
 	if lo == 0 {
 		return
-	}
-	if hi > lo+0.75 { // held at every period tried
-		hi = lo
 	}
 	for hi-lo > 1e-6 {
 		mid := (lo + hi) / 2

@@ -58,7 +58,7 @@ type Appraisal struct {
 
 	Glide            float64 // m, height that carries without paddling
 	Hold             float64 // m, height that can be held sprinting
-	Catch            float64 // m, height caught from the trough by a sprint under way
+	Catch            float64 // m, height caught from the trough by a sprint under way, within a minute
 	CatchFromCruise  float64 // m, caught by a sprint begun at cruising speed in the trough
 	CatchCruising    float64 // m, caught without a sprint
 	Inevitable       float64 // m, height that takes the board along, sprinting
@@ -67,7 +67,7 @@ type Appraisal struct {
 	Margin           float64 // Height / Catch; +Inf where any height does
 	Position         float64 // degrees ahead of the crest where the board settles, sprinting; NaN if it cannot hold
 	TippingPoint     float64 // degrees ahead of the crest where it would fall off the back; NaN likewise
-	CatchTime        float64 // s from the trough to wave speed, sprint under way; NaN if not caught, 0 if faster
+	CatchTime        float64 // s from the trough to wave speed, sprint under way; NaN if not caught or only just, 0 if faster
 	Damping, Load    float64 // β and I of the pendulum, sprinting
 	FreeFall         float64 // m/s, speed gain without drag: about √(2 g H)
 	SprintSpeed      float64 // m/s, sprint with this wind, no waves

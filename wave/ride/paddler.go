@@ -120,7 +120,9 @@ func Priors(craft Craft) []Prior {
 
 // Resolved returns p with every zero field replaced by its prior; it is what
 // all appraisals are made for. The prior of Drag grows with the wetted surface,
-// as Mass to the power 2/3.
+// as Mass to the power 2/3. Where one of Cruise and Sprint is given and lies
+// beyond the prior of the other, Sprint is 1.5 Cruise, at most its range, or
+// Cruise is 0.6 Sprint.
 //
 // Errors: [ErrFoil] for any craft with "foil" in its name; [ErrPaddler] for an
 // unknown craft, a field that is NaN or outside its range in [Priors], a Sprint

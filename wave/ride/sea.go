@@ -70,12 +70,12 @@ type Ride struct {
 	SprintSpeed float64 // m/s, sprint with this wind, no waves
 	Gain        float64 // m/s, Speed − FlatSpeed
 
-	LongestPeriod   float64 // s, longest wave that can be held at a slope ak of 0.15; 0 if none longer than the shortest
+	LongestPeriod   float64 // s, longest wave that can be held at a slope ak of 0.15; 0 if none longer than the shortest, at most 30
 	LongestCelerity float64 // m/s, its speed
 	RideableHs      float64 // m, 4√m0 of the waves no longer than that
 	RideablePeriod  float64 // s, their mean period Tm01
 	EnergyShare     float64 // their part of the energy of the sea
-	DominantCatch   float64 // m, height that catches a wave of the peak period; 0 with DominantShare 0 where the board is faster or bridges it
+	DominantCatch   float64 // m, height that catches a wave of the peak period, however long it takes; 0, as DominantShare, where the board is faster or bridges it
 	DominantShare   float64 // part of the waves of the peak period that have it
 	WaveShare       float64 // part of the waves of the rideable band, as the board meets them, that a sprint under way catches
 	RidingShare     float64 // part of the time faster than a sprint on flat water in this wind
