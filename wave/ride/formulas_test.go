@@ -81,7 +81,7 @@ func TestAppraisalIsThatOfItsFormulas(t *testing.T) {
 			fields = append(fields, field{"TippingPoint", a.TippingPoint, tip}, field{"Position", a.Position, 180 - tip})
 		}
 		for _, f := range fields {
-			if math.Abs(f.got-f.want) > 1e-8*(1+math.Abs(f.want)) || f.got != f.got {
+			if !(math.Abs(f.got-f.want) <= 1e-8*(1+math.Abs(f.want))) {
 				t.Errorf("bump %d: %s = %v, want %v", i, f.name, f.got, f.want)
 			}
 		}
