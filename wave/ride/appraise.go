@@ -213,8 +213,8 @@ func (s *surge) train(period, depth, along, cos, g float64) (train, bool) {
 	return w, true
 }
 
-// leading is the system that carries the bumps: the shorter one, unless it does
-// not run with the board.
+// leading is the system that carries the bumps: the shorter one, the wind sea of
+// two as short, unless it does not run with the board.
 func (s *Sea) leading() *System {
 	a, b := &s.WindSea, &s.Swell
 	with := func(y *System) bool { return y.Hs > 0 && math.Cos(y.Off*(math.Pi/180)) >= rideCos }

@@ -488,3 +488,42 @@ func TestHeightIsKept(t *testing.T) {
 		}
 	}
 }
+
+// TestTies: a crossing system as steep as the limit counts; of two systems of one period the wind sea leads; without a push
+// there is nothing of the pendulum.
+func TestTies(t *testing.T) {
+	ready := someReady()[0]
+	sea := ride.Sea{WindSea: ride.System{Hs: 0.6, Tp: 4}, Swell: ride.System{Hs: 0.8, Tp: 3.5, Off: 80}, Wind: 8, Depth: deep}
+	limits := ride.StartingLimits()
+	crossing := func() float64 {
+		t.Helper()
+		h, err := ready.Hazards(sea, limits)
+		if err != nil {
+			t.Fatal(err)
+		}
+		limits.CrossingSteepness = h[4].Measure // the steepest system of this sea is the one that crosses
+		return h[5].Measure
+	}
+	crossing()
+	if got, want := crossing(), 0.8*0.8/(0.8*0.8+0.6*0.6); !(math.Abs(got-want) <= 1e-12) {
+		t.Errorf("as steep as the limit: %v, want %v", got, want)
+	}
+	limits.CrossingSteepness = math.Nextafter(limits.CrossingSteepness, 1)
+	if got := crossing(); got != 0 {
+		t.Errorf("less steep than the limit: %v", got)
+	}
+
+	r, err := ready.Sea(ride.Sea{WindSea: ride.System{Hs: 0.6, Tp: 3.5}, Swell: ride.System{Hs: 0.9, Tp: 3.5}, Wind: 8, Depth: deep})
+	if err != nil {
+		t.Fatal(err)
+	}
+	near(t, "share of the waves of the wind sea", r.DominantShare, math.Exp(-2*math.Pow(r.DominantCatch/0.6, 2)), 1e-12)
+
+	a, err := ready.Bump(ride.Bump{Height: 0, Period: 3, Depth: deep})
+	if err != nil {
+		t.Fatal(err)
+	}
+	if a.Push != 0 || !math.IsNaN(a.Load) || !math.IsNaN(a.Damping) {
+		t.Errorf("a wave without height: push %v, load %v, damping %v", a.Push, a.Load, a.Damping)
+	}
+}

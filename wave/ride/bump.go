@@ -68,7 +68,7 @@ type Appraisal struct {
 	Position         float64 // degrees ahead of the crest where the board settles, sprinting; NaN if it cannot hold
 	TippingPoint     float64 // degrees ahead of the crest where it would fall off the back; NaN likewise
 	CatchTime        float64 // s from the trough to wave speed, sprint under way; NaN if not caught or only just, 0 if faster
-	Damping, Load    float64 // β and I of the pendulum, sprinting
+	Damping, Load    float64 // β and I of the pendulum, sprinting; NaN without a push
 	FreeFall         float64 // m/s, speed gain without drag: about √(2 g H)
 	SprintSpeed      float64 // m/s, sprint with this wind, no waves
 	CruiseSpeed      float64 // m/s, cruise with this wind, no waves

@@ -129,7 +129,7 @@ func (p *Prepared) Hazards(sea Sea, limits Limits) ([6]Hazard, error) {
 		h[4].Measure = math.Max(h[4].Measure, steep)
 		if y != lead && lead.Hs > 0 {
 			d := math.Abs(turn(y.Off - lead.Off))
-			if d >= limits.CrossingFrom && d <= limits.CrossingTo && steep > limits.CrossingSteepness {
+			if d >= limits.CrossingFrom && d <= limits.CrossingTo && steep >= limits.CrossingSteepness {
 				h[5].Measure = y.Hs * y.Hs / (y.Hs*y.Hs + lead.Hs*lead.Hs)
 			}
 		}
