@@ -57,6 +57,8 @@ func TestValuesOnTheBorders(t *testing.T) {
 		{"power 1", wind.Power(8, 5, 10, 1), 16},
 		{"power, greatest height", wind.Power(8, largest, largest, 0.5), 8},
 		{"log, roughness just below", wind.Log(8, 10, 5, below(5)), 8 * math.Log(5/below(5)) / math.Log(10/below(5))},
+		{"roughness, greatest friction", wind.Charnock{Alpha: math.SmallestNonzeroFloat64}.Roughness(largest), math.Ldexp(largest, -50) / wind.Gravity}, // 2^-1074 of 2^1024
+		{"profile to the greatest height", wind.Charnock{Alpha: 0.9}.ToHeight(4/0.4*3, math.Exp(3)*0.9*16/wind.Gravity, largest).Speed, 4 / 0.4 * (math.Log(largest) - math.Log(0.9*16/wind.Gravity))},
 		{"viscosity at -90 °C", wind.AirViscosity(-90), 1.326e-5 * (1 - 6.542e-3*90 + 8.301e-6*8100 + 4.84e-9*729000)},
 		{"viscosity at 60 °C", wind.AirViscosity(60), 1.326e-5 * (1 + 6.542e-3*60 + 8.301e-6*3600 - 4.84e-9*216000)},
 		{"Coriolis at the pole", wind.Coriolis(90), 2 * wind.EarthRate},

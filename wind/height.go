@@ -243,7 +243,7 @@ func (c Charnock) Friction(speed, height float64) float64 {
 			lo = u
 		}
 		next := u - v/slope
-		if !(next > lo && next < hi) {
+		if next != u && !(next > lo && next < hi) { // a step of nothing is the root, not a reason to leave it
 			next = (lo + hi) / 2
 		}
 		done := math.Abs(next-u) <= 1e-14*u

@@ -313,6 +313,24 @@ func TestPrintedFormulas(t *testing.T) {
 	}
 }
 
+// TestFrictionCloseToTheRoughness: the friction speed is found down to heights little above e² roughnesses, where the wind at a height
+// no longer rises with it.
+func TestFrictionCloseToTheRoughness(t *testing.T) {
+	for _, log := range []float64{2.05, 2.2, 3, 5, 12} {
+		for _, friction := range []float64{0.1, 2} {
+			z0 := 0.011 * friction * friction / wind.Gravity
+			speed := friction / wind.Karman * log
+			if got := (wind.Charnock{}).Friction(speed, z0*math.Exp(log)); !alike(got, friction, 1e-9) {
+				t.Errorf("ln(z/z0) = %v: %v, want %v", log, got, friction)
+			}
+		}
+	}
+	// Beyond, no friction speed carries so much wind so low.
+	if got := (wind.Charnock{}).Friction(2.001*2/wind.Karman, 0.011*4/wind.Gravity*math.Exp(1.98)); !math.IsNaN(got) {
+		t.Errorf("within e² roughnesses: %v", got)
+	}
+}
+
 // TestFetchSums: the averages over directions are their printed sums on a coast that is not the same to the left and the right.
 func TestFetchSums(t *testing.T) {
 	coast := func(from float64) float64 { return 5e3 + from*from/7 }
