@@ -2,6 +2,7 @@ package wind_test
 
 import (
 	"errors"
+	"fmt"
 	"math"
 	"testing"
 	"time"
@@ -323,6 +324,7 @@ func TestErrorsOnTheBorders(t *testing.T) {
 // TestWordsOnTheBorders: the first and the last number of a scale have their words, its neighbours have none.
 func TestWordsOnTheBorders(t *testing.T) {
 	for _, c := range []struct{ got, want string }{
+		{fmt.Sprint(wind.CircularDeviation([]float64{90, 90})), "0"}, // not -0
 		{wind.Force(-1).String(), "Force(-1)"}, {wind.Force(0).String(), "force 0, calm"},
 		{wind.Force(12).String(), "force 12, hurricane"}, {wind.Force(13).String(), "Force(13)"},
 		{wind.SeaState(-1).String(), "SeaState(-1)"}, {wind.SeaState(0).String(), "sea state 0, calm (glassy)"},
@@ -379,5 +381,37 @@ func TestPrintedClasses(t *testing.T) {
 		if int(at) != i || int(beyond) != i+1 {
 			t.Errorf("%v m is %v, more than that %v", top, at, beyond)
 		}
+	}
+}
+
+// TestWindThatMovesAlong: a calm has no direction for a gust to come from; and a gust that just is as fast as the wind felt is one.
+func TestWindThatMovesAlong(t *testing.T) {
+	if got := (wind.Wind{Gust: 3}).Relative(wind.Velocity{East: 1}); got.Speed != 1 || got.From != 90 || got.GustKnown() {
+		t.Errorf("a calm: %v", got)
+	}
+	w := wind.Wind{Speed: 5, Gust: 9, From: 270}
+	if got := w.Relative(wind.Velocity{East: 7}); got.Speed != 2 || got.Gust != 2 || got.From != 90 {
+		t.Errorf("gust and mean alike: %v", got)
+	}
+	if got := wind.TrueWind(w, wind.Velocity{}); got.Speed != 5 || got.GustKnown() || !near(got.From, 270, 1e-12) {
+		t.Errorf("true wind at rest: %v", got)
+	}
+	if got := w.Relative(wind.Velocity{East: 7, North: -1}); !alike(got.Speed, math.Sqrt(5), 1e-12) || !near(got.From, deg(math.Atan2(2, -1)), 1e-9) {
+		t.Errorf("across: %v", got)
+	}
+	// The largest numbers that a wind may have are one.
+	for _, v := range []wind.Wind{{Speed: largest, From: 90}, {Speed: 1, From: largest}, {Speed: 1, From: -largest}} {
+		if got := v.Relative(wind.Velocity{}); got.Speed != v.Speed || got.From != v.From {
+			t.Errorf("%v is %v", v, got)
+		}
+	}
+	for _, v := range []wind.Wind{{Speed: inf, From: 90}, {Speed: 1, From: inf}, {Speed: belowZero, From: 90}} {
+		if got := v.Relative(wind.Velocity{}); !math.IsNaN(got.Speed) {
+			t.Errorf("%v is %v", v, got)
+		}
+	}
+	c := w.On(240) // 30° from the right of dead astern (60)
+	if !alike(c.Tail, -5*math.Cos(rad(30)), 1e-12) || !alike(c.FromRight, 2.5, 1e-12) || !alike(c.OffStern, 150, 1e-12) {
+		t.Errorf("%+v", c)
 	}
 }
