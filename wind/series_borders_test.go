@@ -318,3 +318,38 @@ func TestTablesOfTheLargestSize(t *testing.T) {
 		t.Errorf("one more: %v", err)
 	}
 }
+
+// TestSwellThroughTime: height and period are interpolated as numbers, the direction as that of the vector weighted with the energy; a
+// swell that falls to nothing keeps its period and direction, and nothing stays nothing.
+func TestSwellThroughTime(t *testing.T) {
+	nan := math.NaN()
+	sys, err := wind.NewSwellSystem("s", []wind.SwellSample{
+		{Time: at(0), Swell: wind.Swell{Hs: 1, Tp: 10, From: 340}}, {Time: at(4), Swell: wind.Swell{Hs: 3, Tp: 14, From: 40}},
+		{Time: at(8), Swell: wind.Swell{}}, {Time: at(12), Swell: wind.Swell{}}, {Time: at(16), Swell: wind.Swell{Hs: 2, Tp: 12, From: 200}},
+	}, 0)
+	if err != nil {
+		t.Fatal(err)
+	}
+	// A quarter of the way the energies are 3/4·1 and 1/4·9.
+	x := 0.75*math.Cos(rad(-20)) + 2.25*math.Cos(rad(40))
+	y := 0.75*math.Sin(rad(-20)) + 2.25*math.Sin(rad(40))
+	for hour, want := range map[float64]wind.Swell{
+		1: {Hs: 1.5, Tp: 11, From: deg(math.Atan2(y, x))}, 4: {Hs: 3, Tp: 14, From: 40}, 5: {Hs: 2.25, Tp: 14, From: 40}, 8: {Hs: 0, Tp: nan, From: nan},
+		10: {Hs: 0, Tp: nan, From: nan}, 13: {Hs: 0.5, Tp: 12, From: 200}, 16: {Hs: 2, Tp: 12, From: 200},
+	} {
+		got, err := sys.At(at(hour))
+		same := func(a, b float64) bool { return near(a, b, 1e-9) || math.IsNaN(a) && math.IsNaN(b) }
+		if err != nil || !same(got.Hs, want.Hs) || !same(got.Tp, want.Tp) || !same(got.From, want.From) {
+			t.Errorf("at %v h: %+v, want %+v, %v", hour, got, want, err)
+		}
+	}
+	all, err := wind.NewSwells(sys)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for hour, want := range map[float64]int{4: 1, 10: 0, 13: 1} {
+		if got, err := all.At(at(hour)); err != nil || len(got) != want {
+			t.Errorf("at %v h: %v, %v", hour, got, err)
+		}
+	}
+}
