@@ -78,7 +78,7 @@ func TestValuesOnTheBorders(t *testing.T) {
 		{"ship, none", wind.ShipToTenMetres(0), 0},
 		{"arc of no width", wind.ArcFetch(everywhere, 0, 0), 7},
 		{"arc all round", wind.ArcFetch(everywhere, 0, 180), 7},
-		{"a sea without gusts, significant period", wind.Sea{Tp: 0}.SignificantPeriod(), 0},
+		{"no period, significant", wind.Sea{Tp: 0}.SignificantPeriod(), 0},
 		{"significant period", wind.Sea{Tp: 10}.SignificantPeriod(), 9.5},
 		{"no time at one point", wind.OnePointHeight(largest, 0), 0},
 		{"no wind at one point", wind.OnePointHeight(0, inf), 0},

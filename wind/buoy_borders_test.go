@@ -112,10 +112,10 @@ func buoyLog(rows ...[2]float64) string {
 // without a wind; the remark counts the winds that were dropped, from the first to the last.
 func TestFrozenAnemometerOnTheBorder(t *testing.T) {
 	for _, c := range []struct {
-		name         string
-		rows         [][2]float64
-		winds, rows0 int
-		from, to     float64
+		name           string
+		rows           [][2]float64
+		winds, dropped int
+		from, to       float64
 	}{
 		{"three hours", [][2]float64{{0, 0}, {60, 0}, {180, 0}, {240, 5}}, 4, 0, 0, 0},
 		{"a minute more", [][2]float64{{0, 0}, {60, 0}, {181, 0}, {240, 5}}, 1, 3, 0, 181},
@@ -136,8 +136,8 @@ func TestFrozenAnemometerOnTheBorder(t *testing.T) {
 			}
 		}
 		var want []wind.BuoyRemark
-		if c.rows0 > 0 {
-			want = []wind.BuoyRemark{{Kind: wind.FrozenAnemometer, Rows: c.rows0, Span: wind.Span{Start: at(c.from / 60), End: at(c.to / 60)}}}
+		if c.dropped > 0 {
+			want = []wind.BuoyRemark{{Kind: wind.FrozenAnemometer, Rows: c.dropped, Span: wind.Span{Start: at(c.from / 60), End: at(c.to / 60)}}}
 		}
 		if winds != c.winds || len(rec.Remarks) != len(want) {
 			t.Errorf("%s: %d winds, %v, want %d, %v", c.name, winds, rec.Remarks, c.winds, want)
