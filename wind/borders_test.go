@@ -415,3 +415,31 @@ func TestWindThatMovesAlong(t *testing.T) {
 		t.Errorf("%+v", c)
 	}
 }
+
+// TestWarningLevelsInTheirUnits: levels are whole knots and feet as the services print them; the British ones are the forces 8 to 12 with
+// gusts of 43, 52, 61 and 69 knots, and of the American advisories the one for the Pacific coast is 21 to 33 knots or seas of 10 feet.
+func TestWarningLevelsInTheirUnits(t *testing.T) {
+	nan := math.NaN()
+	gusts := []float64{43, 52, 61, 69, nan}
+	alikeOrNone := func(got, want float64) bool { return near(got, want, 1e-9) || math.IsNaN(got) && math.IsNaN(want) }
+	for i, l := range wind.WarningLevels() {
+		if i < len(gusts) {
+			lo, hi, bounded := wind.Force(8 + i).Knots()
+			upper := float64(hi)
+			if !bounded {
+				upper = nan
+			}
+			if !near(l.Mean/wind.Knot, float64(lo), 1e-9) || !alikeOrNone(l.Upper/wind.Knot, upper) || !alikeOrNone(l.Gust/wind.Knot, gusts[i]) || !math.IsNaN(l.Sea) {
+				t.Errorf("force %d: %+v", 8+i, l)
+			}
+		}
+		if l.Region == "Pacific coast" && !(near(l.Mean, 21*wind.Knot, 1e-9) && near(l.Upper, 33*wind.Knot, 1e-9) && near(l.Gust, 21*wind.Knot, 1e-9) && near(l.Sea, 10*wind.Foot, 1e-9)) {
+			t.Errorf("%+v", l)
+		}
+		for _, whole := range []float64{l.Mean / wind.Knot, l.Upper / wind.Knot, l.Gust / wind.Knot, l.Sea / wind.Foot} {
+			if !alikeOrNone(whole, math.Round(whole)) {
+				t.Errorf("%s: %v is not whole", l.Name, whole)
+			}
+		}
+	}
+}
