@@ -201,6 +201,7 @@ func Grow(law Law, c Conditions) Sea {
 	if developed <= fetch {
 		x = developed
 	}
+	reached := developed <= fetch && !math.IsInf(developed, 1) // in little depth some laws never develop fully
 	limit := LimitFetch
 	if !math.IsInf(time, 1) && time < timeOver(law, x, depth) {
 		x = fetchInTime(law, time, depth)
@@ -208,7 +209,7 @@ func Grow(law Law, c Conditions) Sea {
 	}
 	h, t := law.Growth(x, depth)
 	if limit == LimitFetch {
-		limit = settled(law, c.Speed, x, depth, h, developed <= fetch)
+		limit = settled(law, c.Speed, x, depth, h, reached)
 	}
 	sea := Sea{Hs: h * unit, Tp: t * s / g, From: c.From, Fetch: x * unit, Limit: limit}
 	sea.Remarks = remarks(law, c, x, h, t, depth)

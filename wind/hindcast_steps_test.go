@@ -204,7 +204,7 @@ func TestLimitsOfASteppedSea(t *testing.T) {
 			for _, depth := range []float64{inf, 12, 2, 0.5} {
 				for _, u := range []float64{4, 14} {
 					want := wind.Grow(law, wind.Conditions{Speed: u, Fetch: fetch, Duration: inf, MeanDepth: depth})
-					if law == wind.CEM && !math.IsInf(depth, 1) || math.IsInf(fetch, 1) && !math.IsInf(depth, 1) {
+					if law == wind.CEM && !math.IsInf(depth, 1) {
 						continue
 					}
 					same := func(s wind.Sea) bool { return s.Limit == want.Limit && s.Remarks&^wind.RemarkSpinUp == want.Remarks }
@@ -215,7 +215,11 @@ func TestLimitsOfASteppedSea(t *testing.T) {
 					h := bay(law, fetch, depth)
 					st := wind.State{Sea: wind.Sea{Hs: want.Hs * 1.01, Tp: want.Tp, From: 200}}
 					s := after(h, st, u, 200, 1).Sea
-					if !alike(s.Hs, want.Hs, 1e-3) || !alike(s.Tp, want.Tp, 2e-3) || !same(s) && !border(1.02) && !border(0.98) {
+					period := 2e-3
+					if math.IsInf(fetch, 1) && !math.IsInf(depth, 1) { // the table ends at forty times the fetch of full development, where periods over little depth still grow
+						period = 0.02
+					}
+					if !alike(s.Hs, want.Hs, 1e-3) || !alike(s.Tp, want.Tp, period) || !same(s) && !border(1.02) && !border(0.98) {
 						t.Errorf("%v, %v m/s over %v m, %v m deep: %+v (%v), want %+v (%v)", law, u, fetch, depth, s, s.Remarks, want, want.Remarks)
 					}
 				}
