@@ -166,15 +166,22 @@ func dots(p []coefficient, row [][2]float64, n1, n2 int) (e, o, e1, o1, e2, o2 f
 
 // series fills dst in pieces that do not cross a New Year where that matters.
 func (s *sum) series(dst []float64, from time.Time, step time.Duration, order int) {
-	if s.nodes != ByYear || step <= 0 {
+	if s.nodes != ByYear || step == 0 {
 		s.fill(dst, from, step, order, from.UTC().Year())
 		return
 	}
 	for len(dst) > 0 {
 		year := from.UTC().Year()
-		next := time.Date(year+1, 1, 1, 0, 0, 0, 0, time.UTC)
+		var before time.Duration // samples left in the year
+		if step > 0 {
+			next := time.Date(year+1, 1, 1, 0, 0, 0, 0, time.UTC)
+			before = (next.Sub(from) + step - 1) / step
+		} else {
+			start := time.Date(year, 1, 1, 0, 0, 0, 0, time.UTC)
+			before = 1 + from.Sub(start)/-step
+		}
 		n := len(dst)
-		if before := (next.Sub(from) + step - 1) / step; before < time.Duration(n) {
+		if before < time.Duration(n) {
 			n = int(before)
 		}
 		s.fill(dst[:n], from, step, order, year)
