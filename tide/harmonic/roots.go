@@ -60,6 +60,7 @@ func (s *sum) rootsIn(all []root, order int, from, to time.Time, year int) []roo
 		}
 		return v
 	}
+	rate := func(tau float64) float64 { return f(order+1, tau) }
 	add := func(mid time.Time, lo, hi float64, up bool) {
 		tau := bisect(func(x float64) float64 { return f(order, x) }, lo, hi)
 		at, err := clock.After(mid, tau*3600)
@@ -89,18 +90,27 @@ func (s *sum) rootsIn(all []root, order int, from, to time.Time, year int) []roo
 			if (a >= 0) != (b >= 0) {
 				mid := start.Add(time.Duration(i)*step + step/2)
 				ws = s.near(mid, year, ws)
-				add(mid, -h/2, h/2, b >= 0)
+				lo, hi := -h/2, h/2
+				if first := rate(lo) >= 0; first != (rate(hi) >= 0) {
+					// An extremum inside: where a sample lies on a zero, by rounding on this or that
+					// side of it, another may lie beyond. The one wanted passes zero as the samples do.
+					if x := bisect(rate, lo, hi); first == (b >= 0) {
+						hi = x
+					} else {
+						lo = x
+					}
+				}
+				add(mid, lo, hi, b >= 0)
 				continue
 			}
 			// A minimum of |v| at sample i+1, or inside the first interval.
 			if i+2 < n && (v[i+2] >= 0) == (b >= 0) && math.Abs(b) <= math.Abs(a) && math.Abs(b) <= math.Abs(v[i+2]) {
 				mid := start.Add(time.Duration(i+1) * step)
 				ws = s.near(mid, year, ws)
-				g := func(x float64) float64 { return f(order+1, x) }
-				if (g(-h) >= 0) == (g(h) >= 0) {
+				if (rate(-h) >= 0) == (rate(h) >= 0) {
 					continue
 				}
-				x := bisect(g, -h, h)
+				x := bisect(rate, -h, h)
 				if y := f(order, x); y != 0 && (y >= 0) != (b >= 0) {
 					add(mid, -h, x, y >= 0)
 					add(mid, x, h, b >= 0)
