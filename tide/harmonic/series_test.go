@@ -110,3 +110,36 @@ func TestCurveOfTenYears(t *testing.T) {
 		t.Error("a nanosecond:", err)
 	}
 }
+
+// TestSmallTide: many constituents of tenths of a millimetre and less, whose slow parts are small one by one, are in
+// the series to 1e-9 m all the same.
+func TestSmallTide(t *testing.T) {
+	seen := map[float64]bool{}
+	var names []string
+	for _, n := range harmonic.Names() {
+		if v := harmonic.Speed(n); !seen[v] {
+			seen[v] = true
+			names = append(names, n)
+		}
+	}
+	for _, amplitude := range []float64{1e-6, 1e-5, 4e-5, 1e-4, 1e-3} {
+		var s harmonic.Station
+		for i, n := range names {
+			s.Constituents = append(s.Constituents, harmonic.Constituent{Name: n, Amplitude: amplitude, Lag: float64(i * i % 360)})
+		}
+		td, err := harmonic.New(s, harmonic.AtInstant)
+		if err != nil {
+			t.Fatal(err)
+		}
+		h := make([]float64, 482)
+		for _, step := range []time.Duration{6 * time.Minute, 30 * time.Second} {
+			from := utc("2026-05-01 00:00")
+			td.Heights(h, from, step)
+			for i := range h {
+				if i%30 < 2 || i%241 > 230 {
+					near(t, step.String(), h[i], td.Height(from.Add(time.Duration(i)*step)), 1e-9)
+				}
+			}
+		}
+	}
+}
