@@ -16,7 +16,8 @@ var midnight = time.Date(2026, 6, 1, 0, 0, 0, 0, time.UTC)
 // hoursOf is the instant that many hours after midnight.
 func hoursOf(h float64) time.Time { return midnight.Add(time.Duration(math.Round(h * 3600e9))) }
 
-func close2(t *testing.T, what string, got, want time.Time) {
+// sameTime fails unless the instants are within two microseconds.
+func sameTime(t *testing.T, what string, got, want time.Time) {
 	t.Helper()
 	if !(math.Abs(got.Sub(want).Seconds()) <= 2e-6) {
 		t.Errorf("%s: %v, want %v", what, got, want)
@@ -82,7 +83,7 @@ func TestTurnsOfS2(t *testing.T) {
 				t.Fatalf("lag %v: %d turns of 48, %v", lag, len(turns), err)
 			}
 			for i, u := range turns {
-				close2(t, "turn", u.Time, hoursOf(6*float64(i)+lag/30))
+				sameTime(t, "turn", u.Time, hoursOf(6*float64(i)+lag/30))
 				if u.High != (i%2 == 0) || !(math.Abs(u.Height-math.Cos(float64(i)*math.Pi)) <= 1e-12) {
 					t.Errorf("turn %d: %v", i, u)
 				}
@@ -116,7 +117,7 @@ func TestTwoSlacksWithinAStep(t *testing.T) {
 					t.Fatalf("lag %v, %v°: %v %v", lag, x, events, err)
 				}
 				for i, want := range []float64{-x, 0, x} {
-					close2(t, "event", events[i].Time, hoursOf(120+(lag+want)/30))
+					sameTime(t, "event", events[i].Time, hoursOf(120+(lag+want)/30))
 				}
 				if events[0].Kind != kinds[0] || events[2].Kind != kinds[1] || events[1].Kind.Slack() {
 					t.Errorf("lag %v, %v°: %v", lag, x, events)
@@ -145,8 +146,8 @@ func TestWindowsWithinAStep(t *testing.T) {
 					t.Fatalf("lag %v, %v°, %v before: %v %v", lag, x, before, w, err)
 				}
 				last := w[len(w)-1]
-				close2(t, "opens", last.From, open)
-				close2(t, "shuts", last.To, shut)
+				sameTime(t, "opens", last.From, open)
+				sameTime(t, "shuts", last.To, shut)
 				if want := 1 + int((before+time.Second)/(12*time.Hour)); len(w) != want || last.CutFrom || last.CutTo {
 					t.Errorf("lag %v, %v°, %v before: %v, want %d", lag, x, before, w, want)
 				}
@@ -165,8 +166,8 @@ func TestWindowsWithinAStep(t *testing.T) {
 				if err != nil || len(w) != 1 {
 					t.Fatalf("lag %v, %v: %v %v", lag, d, w, err)
 				}
-				close2(t, "opens", w[0].From, c.open)
-				close2(t, "shuts", w[0].To, c.shut)
+				sameTime(t, "opens", w[0].From, c.open)
+				sameTime(t, "shuts", w[0].To, c.shut)
 				if w[0].CutFrom != c.from.Equal(c.open) || w[0].CutTo != c.to.Equal(c.shut) {
 					t.Errorf("cut: %+v", w[0])
 				}
@@ -186,8 +187,8 @@ func TestTwoTurnsWithinAStep(t *testing.T) {
 			if err != nil || len(turns) != 2 {
 				t.Fatalf("%v°, %v°: %v %v", at, x, turns, err)
 			}
-			close2(t, "low", turns[0].Time, hoursOf(noon-x/15))
-			close2(t, "high", turns[1].Time, hoursOf(noon+x/15))
+			sameTime(t, "low", turns[0].Time, hoursOf(noon-x/15))
+			sameTime(t, "high", turns[1].Time, hoursOf(noon+x/15))
 			if turns[0].High || !turns[1].High {
 				t.Errorf("%v", turns)
 			}
@@ -230,7 +231,7 @@ func TestSlackOnASample(t *testing.T) {
 			if i == len(c.kinds) {
 				t.Fatalf("%v°: one more slack, %v", c.angle, e)
 			}
-			close2(t, "slack", e.Time, hoursOf(c.hours[i]))
+			sameTime(t, "slack", e.Time, hoursOf(c.hours[i]))
 			if e.Kind != c.kinds[i] {
 				t.Errorf("%v°: %v, want %v", c.angle, e, c.kinds[i])
 			}

@@ -69,7 +69,7 @@ func TestSlowFactorsHaveASlope(t *testing.T) {
 	}
 	const day = 24 * time.Hour
 	slope := (f(day) - f(-day)) / (2 * 86400)
-	for lag, want := range map[float64]float64{0: slope, 90: f(0) * (l481() - l4069()) * rad} {
+	for lag, want := range map[float64]float64{0: slope, 90: f(0) * (moonRate() - perigeeRate()) * rad} {
 		td, err := harmonic.New(harmonic.Station{Constituents: []harmonic.Constituent{{Name: "MM", Amplitude: 1, Lag: l.Argument("MM") - lag}}}, harmonic.AtInstant)
 		if err != nil {
 			t.Fatal(err)
@@ -82,8 +82,8 @@ func TestSlowFactorsHaveASlope(t *testing.T) {
 }
 
 // Degrees a second of moon and perigee, [Meeus1998] ch. 47.
-func l481() float64  { return 481267.88123421 / (36525 * 86400) }
-func l4069() float64 { return 4069.0137287 / (36525 * 86400) }
+func moonRate() float64    { return 481267.88123421 / (36525 * 86400) }
+func perigeeRate() float64 { return 4069.0137287 / (36525 * 86400) }
 
 // TestCurveOfTenYears: the longest span is accepted, a nanosecond more is not; values and rates stand
 // to the end of it, and between the samples they are the sum's.

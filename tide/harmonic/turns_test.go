@@ -81,8 +81,8 @@ func TestTableHasOneTurnMore(t *testing.T) {
 			t.Fatal(err)
 		}
 		first, last := tb.Span()
-		close2(t, "first", first, hoursOf(c.first))
-		close2(t, "last", last, hoursOf(c.last))
+		sameTime(t, "first", first, hoursOf(c.first))
+		sameTime(t, "last", last, hoursOf(c.last))
 		if want := int((c.last-c.first)/6) + 1; tb.Len() != want {
 			t.Errorf("%v to %v: %d turns, want %d", c.from, c.to, tb.Len(), want)
 		}
