@@ -94,7 +94,7 @@ func (t *Tide) Height(at time.Time) float64 { return t.sum.value(at) }
 func (t *Tide) Rate(at time.Time) float64 { return t.sum.rate(at) / 3600 }
 
 // Heights fills dst with the heights at from, from + step, from + 2 step, ...:
-// within 1e-9 m of Height at each, at a small part of its cost.
+// within 1e-9 m of Height at each (6e-9 for an L2 or M1 of 25 m), at a small part of its cost.
 func (t *Tide) Heights(dst []float64, from time.Time, step time.Duration) {
 	t.sum.series(dst, from, step, 0)
 }
@@ -122,7 +122,7 @@ func span(from, to time.Time) error {
 }
 
 // Turns returns the high and low waters in [from, to], in order: the roots of
-// dh/dt, none missed, alternating high and low (in ByYear the jump at New Year may
+// dh/dt, none missed but in ripples of micrometres, alternating high and low (in ByYear the jump at New Year may
 // take one out). A rise or fall smaller than prominence (metres; zero keeps
 // everything) is no rise or fall: its two turns are left out. Vanishing tides turn
 // several times within minutes and millimetres; 0.01 is a good prominence for a
