@@ -41,6 +41,8 @@ func TestValuesOnTheBorders(t *testing.T) {
 		{"wind chill above 10 C", route.WindChill(up(10), 20*route.KmPerHour), 10},
 		{"wind chill in a calm", route.WindChill(-5, 0), -5},
 		{"wind chill at absolute zero", route.WindChill(-273.15, 0), -273.15},
+		{"wind chill of warm air in any wind", route.WindChill(20, most), 20},
+		{"US wind chill of warm air in any wind", route.WindChillUS(20, most), 20},
 		{"wind chill of hot air", route.WindChill(most, 10), most},
 		{"US wind chill at 50 F", route.WindChillUS(10, 20*route.MilePerHour), (35.74 + 0.6215*50 + (0.4275*50-35.75)*math.Pow(20, 0.16) - 32) / 1.8},
 		{"US wind chill at 3 mph", route.WindChillUS(5, up(3*route.MilePerHour)), (35.74 + 0.6215*41 + (0.4275*41-35.75)*math.Pow(3, 0.16) - 32) / 1.8},
