@@ -525,16 +525,17 @@ func (q *Escape) drift(o *Out, end float64, endWhy string) (track float64, err e
 		}
 		step := min(escapeStep, end-elapsed)
 		leg := Direct(p, v.Toward(), speed*step)
-		// Nearest on this step, on the plane of the step.
+		var clear float64
+		if clear, ashore, err = q.ashore(o, leg); err != nil {
+			return 0, err
+		}
+		// Nearest on this step, on the plane of the step, and before the shore.
 		to := Inverse(p, o.Exit.Point)
 		_, ahead := sincosd(to.Course - leg.Course)
-		along := min(max(to.Distance*ahead, 0), leg.Distance)
+		along := min(max(to.Distance*ahead, 0), clear)
 		if d := Inverse(leg.At(along), o.Exit.Point).Distance; d < near {
 			near, best, track = d, elapsed+along/speed, leg.Course
 			cone = (blown + way.Speed()*along/speed) * sideways
-		}
-		if ashore, err = q.ashore(o, p, leg.To); err != nil {
-			return 0, err
 		}
 		blown += way.Speed() * step
 		p, elapsed = leg.To, elapsed+step
@@ -578,24 +579,24 @@ func (q *Escape) inTheWay(o *Out, leg Leg) error {
 }
 
 // ashore reports whether one step of a drift ends on the shore, away from
-// where it began and from the exit itself.
-func (q *Escape) ashore(o *Out, a, b Point) (bool, error) {
+// where it began, and how many metres of the step are clear of it. Shore that
+// is not at the exit itself puts the exit out of reach.
+func (q *Escape) ashore(o *Out, leg Leg) (clear float64, ashore bool, err error) {
 	if q.noCoast(o) {
-		return false, nil
+		return leg.Distance, false, nil
 	}
-	if Inverse(q.From, b).Distance <= atHand {
-		return false, nil
+	if Inverse(q.From, leg.To).Distance <= atHand {
+		return leg.Distance, false, nil
 	}
-	x, err := q.Coast.Crosses(a, b)
+	x, err := q.Coast.Crosses(leg.From, leg.To)
 	if err != nil || !x.Land {
-		return false, err
+		return leg.Distance, false, err
 	}
-	if Inverse(x.Point, o.Exit.Point).Distance <= atHand {
-		return true, nil
+	if Inverse(x.Point, o.Exit.Point).Distance > atHand {
+		o.State = OutOfReach
+		o.Why = append(o.Why, fmt.Sprintf("adrift, ashore at %.5f, %.5f", x.Point.Lat, x.Point.Lon))
 	}
-	o.State = OutOfReach
-	o.Why = append(o.Why, fmt.Sprintf("adrift, ashore at %.5f, %.5f", x.Point.Lat, x.Point.Lon))
-	return true, nil
+	return x.Distance, true, nil
 }
 
 // noCoast marks an answer for which nobody knows the land.

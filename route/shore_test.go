@@ -393,3 +393,61 @@ func TestPushByHand(t *testing.T) {
 	near(t, "prone speed", route.Prone(2).Speed, 1.2, 1e-12)
 	near(t, "prone for", route.Prone(2).Endurance, 2700, 0)
 }
+
+// TestAdriftByHand: carried at 1 m/s to the north, with the wind of the stream and so without leeway, past an exit and onto a shore.
+func TestAdriftByHand(t *testing.T) {
+	start := time.Date(2026, 6, 21, 12, 0, 0, 0, time.UTC)
+	from := route.Point{Lat: 50, Lon: 7}
+	north := route.Steady(route.Toward(1, 0))
+	wall := func(metres ...float64) *route.Coast {
+		var lines [][]route.Point
+		for _, m := range metres {
+			p := route.Direct(from, 0, m).To
+			lines = append(lines, []route.Point{{Lat: p.Lat, Lon: 6.9}, {Lat: p.Lat, Lon: 7.1}})
+		}
+		return coast(t, lines)
+	}
+	// away for half an hour, and then back and on.
+	back := func(at time.Time, _ route.Point) route.Velocity {
+		if at.Before(start.Add(1800 * time.Second)) {
+			return route.Toward(1, 180)
+		}
+		return route.Toward(1, 0)
+	}
+	for _, c := range []struct {
+		name    string
+		metres  float64
+		stream  route.Field
+		coast   *route.Coast
+		latest  time.Duration
+		want    route.State
+		seconds float64
+		why     string
+	}{
+		{"onto it", 400, north, wall(), 0, route.Landable, 400, ""},
+		{"onto it, and ashore 170 m behind", 400, north, wall(570), 0, route.Landable, 400, ""},
+		{"ashore 200 m before it", 400, north, wall(200), 0, route.OutOfReach, math.NaN(), "adrift, ashore at 50.0018"},
+		{"ashore 160 m before it", 1000, north, wall(840), 0, route.OutOfReach, math.NaN(), "adrift, ashore at 50.0075"},
+		{"ashore 140 m before it", 1000, north, wall(860), 0, route.Landable, 860, ""},
+		{"a shore at the start", 1000, north, wall(140), 0, route.OutOfReach, math.NaN(), "adrift, ashore at 50.0012"},
+		{"nobody knows the shore", 400, north, nil, 0, route.Unknown, 400, "coast: not known"},
+		{"carried away first", 2000, back, wall(), 0, route.Landable, 1800 + 1800 + 2000, ""},
+		{"too late", 2000, north, wall(), 1800 * time.Second, route.OutOfReach, math.NaN(), "adrift, passes 0.2 km off after 30 min; the latest hour is 12:30"},
+		{"just in time", 1940, north, wall(), 1800 * time.Second, route.Landable, 1800, ""},
+		{"slack water", 2000, route.Steady(route.Velocity{North: 0.0009}), wall(), 0, route.OutOfReach, math.NaN(), "adrift, passes 2.0 km off after 0 min"},
+	} {
+		q := route.Escape{From: from, Time: start, Posture: route.Drifting(), Coast: c.coast, Wind: c.stream, Stream: c.stream}
+		if c.latest > 0 {
+			q.Latest = start.Add(c.latest)
+		}
+		e := route.Exit{Name: "X", Point: route.Direct(from, 0, c.metres).To, LeastDepth: route.NoLimit(), GreatestBreaker: route.NoLimit(), GreatestStream: route.NoLimit(), Seaward: route.NoLimit(), Hours: route.AnyHour}
+		o, err := q.Reach(e)
+		why := strings.Join(o.Why, "; ")
+		if err != nil || o.State != c.want || !strings.HasPrefix(why, c.why) || (why == "") != (c.why == "") || math.IsNaN(o.Seconds) != math.IsNaN(c.seconds) {
+			t.Errorf("%s: %v after %v s, %s, %v", c.name, o.State, o.Seconds, why, err)
+		}
+		if !math.IsNaN(c.seconds) {
+			near(t, c.name, o.Seconds, c.seconds, 1)
+		}
+	}
+}
