@@ -539,3 +539,51 @@ func TestHeadingsByHand(t *testing.T) {
 		t.Errorf("a calm comes from %v", d)
 	}
 }
+
+// TestHandsBreadth: lines of a hand to a few metres, where the ball of the mean radius at the place serves, are as long and run as
+// the direct line says.
+func TestHandsBreadth(t *testing.T) {
+	for _, e := range []route.Ellipsoid{route.WGS84, route.GRS80} {
+		for _, from := range []route.Point{{Lat: 50, Lon: 1}, {Lat: -70, Lon: 1}, {Lat: 3, Lon: -1}} {
+			for _, d := range []float64{0.05, 0.15, 0.4, 5} {
+				for _, course := range []float64{0, 45, 90, 200, 300} {
+					l := e.Inverse(from, e.Direct(from, course, d).To)
+					near(t, fmt.Sprint(e, from, course, d), l.Distance, d, 4e-9)
+					nearDeg(t, fmt.Sprint(e, from, course, d), l.Course, course, 1e-7/d/cosd(from.Lat))
+					nearDeg(t, fmt.Sprint(e, from, course, d), l.End, course, 1e-7/d/cosd(from.Lat)+d*1e-4)
+				}
+			}
+		}
+	}
+}
+
+// TestFetchAmongManyShores: with a few hundred short shores in rings about an eye, the nearest is found in every direction and from
+// every side, whatever the order in which they come.
+func TestFetchAmongManyShores(t *testing.T) {
+	for _, eye := range []route.Point{{Lat: 45, Lon: 45}, {Lat: 0, Lon: 0}, {Lat: -60, Lon: 179.99}} {
+		for _, order := range []int{1, 7, -1} {
+			var lines [][]route.Point
+			const n = 180
+			for k := range n {
+				i := ((k*order)%n + n) % n
+				b := float64(i) * 360 / n
+				for _, d := range []float64{1000 + 5*float64(i), 2500, 9000} {
+					at := route.Direct(eye, b, d).To
+					lines = append(lines, []route.Point{route.Direct(at, b+90, d*0.01).To, route.Direct(at, b-90, d*0.01).To})
+				}
+			}
+			c := coast(t, lines)
+			for i := range n {
+				b := float64(i) * 360 / n
+				near(t, fmt.Sprint(eye, order, b), c.Fetch(eye, b, 50e3), 1000+5*float64(i), 0.1)
+				near(t, fmt.Sprint("from the outer ring", eye, order, b), c.Fetch(route.Direct(eye, b, 2400).To, b, 50e3), 100, 0.1)
+			}
+			s, err := c.NearestShore(eye)
+			near(t, "nearest", s.Distance, 1000, 0.1)
+			nearDeg(t, "nearest", s.Bearing, 0, 0.01)
+			if err != nil {
+				t.Error(err)
+			}
+		}
+	}
+}
