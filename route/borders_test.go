@@ -220,6 +220,13 @@ func TestReachOfTheShortLine(t *testing.T) {
 			near(t, fmt.Sprint(c), route.Inverse(route.ShortDirect(c[0], s.Course, s.Distance*0.999).To, route.Direct(c[0], s.Course, s.Distance*0.999).To).Distance, 0, 1e-4*want)
 		}
 	}
+	// An end beyond the same reach is none: 5 degrees of latitude, 10 of longitude, a mean of 85.
+	for _, c := range [][2]route.Point{{lat(0), lat(5)}, {lat(0), lat(-5)}, {lon(0), lon(10)}, {lon(0), lon(-10)}, {{Lat: 84.5}, {Lat: 85.5}}, {{Lat: -84.5}, {Lat: -85.5}}} {
+		l := route.Inverse(c[0], c[1])
+		if in, out := route.ShortDirect(c[0], l.Course, l.Distance*0.9999), route.ShortDirect(c[0], l.Course, l.Distance*1.0002); math.IsNaN(in.To.Lat) || !math.IsNaN(out.To.Lat) || !math.IsNaN(out.Distance) {
+			t.Errorf("%v: %+v and %+v", c, in, out)
+		}
+	}
 	for _, f := range []float64{down(0.02), -down(0.02)} {
 		if d := (route.Ellipsoid{Axis: 1, Flattening: f}).Inverse(lon(0), lon(90)).Distance; !(math.Abs(d-math.Pi/2) <= 1e-9) {
 			t.Errorf("flattening %v: a quarter of the equator is %v, want pi/2", f, d)

@@ -273,3 +273,38 @@ func TestSightIsThePrintedOne(t *testing.T) {
 	near(t, "dip of 9 m", route.Dip(9)*60, 1.76*3, 1e-12)
 	near(t, "sight of 9 ft and 4 ft", route.SightRange(9*0.3048, 4*0.3048).Range/1852, 1.17*5, 1e-12)
 }
+
+// TestShortLineIsThePrintedOne: Gauss's mid-latitude formulas with their eta-squared terms, on a figure so flat and over lines so long
+// that each term counts; the way there ends where the line back to the start says.
+func TestShortLineIsThePrintedOne(t *testing.T) {
+	for _, e := range []route.Ellipsoid{route.WGS84, {Axis: 6.4e6, Flattening: 0.0199}} {
+		ep2 := e.Flattening * (2 - e.Flattening) / math.Pow(1-e.Flattening, 2)
+		for _, c := range [][2]route.Point{{{Lat: 50, Lon: 3}, {Lat: 54.9, Lon: 9}}, {{Lat: -40, Lon: 179}, {Lat: -36, Lon: -172}}, {{Lat: 70, Lon: 0}, {Lat: 66, Lon: -5}}, {{Lat: 1, Lon: 3}, {Lat: 4, Lon: 12}}} {
+			from, to := c[0], c[1]
+			sin, cos := sind((from.Lat+to.Lat)/2), cosd((from.Lat+to.Lat)/2)
+			b, l := (to.Lat-from.Lat)*rad, math.Remainder(to.Lon-from.Lon, 360)*rad
+			eta2 := ep2 * cos * cos
+			V2 := 1 + eta2
+			N := e.Axis / (1 - e.Flattening) / math.Sqrt(V2)
+			M := N / V2
+			east := N * cos * l * (1 - l*l*sin*sin/24 + b*b*(1+eta2-9*ep2*sin*sin)/(24*V2*V2))
+			north := M * b * (1 - l*l*(2+sin*sin+2*eta2*cos*cos)/24 + b*b*(eta2*(1+eta2)-ep2*sin*sin*(1-4*eta2))/(8*V2*V2))
+			turn := l * sin * (1 + l*l*cos*cos*(1+eta2)/12 + b*b*(3+5*eta2)/(24*V2))
+			what := fmt.Sprint(e, c, " ")
+			s := e.ShortInverse(from, to)
+			near(t, what+"distance", s.Distance, math.Hypot(east, north), 1e-7)
+			nearDeg(t, what+"course", s.Course, (math.Atan2(east, north)-turn/2)/rad, 1e-10)
+			nearDeg(t, what+"end", s.End, (math.Atan2(east, north)+turn/2)/rad, 1e-10)
+			if e == route.WGS84 {
+				near(t, what+"without courses", route.ShortDistance(from, to), math.Hypot(east, north), 1e-7)
+			}
+			d := e.ShortDirect(from, s.Course, s.Distance)
+			near(t, what+"latitude", d.To.Lat, to.Lat, 1e-11)
+			nearDeg(t, what+"longitude", d.To.Lon, to.Lon, 1e-11)
+			nearDeg(t, what+"end there", d.End, s.End, 1e-10)
+			back := e.ShortDirect(to, s.End, -s.Distance)
+			near(t, what+"back", back.To.Lat, from.Lat, 1e-11)
+			nearDeg(t, what+"back", back.To.Lon, from.Lon, 1e-11)
+		}
+	}
+}

@@ -143,7 +143,8 @@ func (g *figure) shortDirect(from Point, course, distance float64) Leg {
 	var b, l, half float64
 	for range 12 {
 		mid := from.Lat*rad + b/2
-		if !(math.Abs(mid) <= shortPole*rad && math.Abs(b) <= shortLat*rad && math.Abs(l) <= shortLon*rad) {
+		// A step may go past an end that is within reach.
+		if !(math.Abs(mid) <= (shortPole+1)*rad && math.Abs(b) <= 2*shortLat*rad && math.Abs(l) <= 2*shortLon*rad) {
 			return noLeg
 		}
 		s, c := math.Sincos(mid)
