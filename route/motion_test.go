@@ -587,3 +587,14 @@ func TestFetchAmongManyShores(t *testing.T) {
 		}
 	}
 }
+
+// TestRoundTheEgg: on a figure longer from pole to pole than across, the way to the antipodes leads round the poles and not over one.
+func TestRoundTheEgg(t *testing.T) {
+	egg := route.Ellipsoid{Axis: 6371008.8, Flattening: -1.0 / 150}
+	over := 2 * egg.Rhumb(lat(0), lat(90)).Distance
+	l := egg.Inverse(lat(10), route.Point{Lat: -10, Lon: 180})
+	if !(l.Distance < over-1000 && l.Distance >= math.Pi*egg.Axis-1) || l.Course == 0 || l.Course == 180 {
+		t.Errorf("%+v, over the pole %v m", l, over)
+	}
+	near(t, "along the meridian", egg.Inverse(lat(10), lat(60)).Distance, egg.Rhumb(lat(10), lat(60)).Distance, 1e-6)
+}
