@@ -751,3 +751,32 @@ func TestReadSteepAndExposure(t *testing.T) {
 		}
 	}
 }
+
+// TestEveryPartWithTheOtherOrderIsAsked: whatever of a file has latitude before longitude, so that it lies far from the run and
+// would lie on it the other way round, is refused by its name; one in the right order is not.
+func TestEveryPartWithTheOtherOrderIsAsked(t *testing.T) {
+	square := func(x, y string) string {
+		return `{"type":"Polygon","coordinates":[[[` + x + `],[` + y + `],[20,30],[` + x + `]]]}`
+	}
+	for name, part := range map[string]func(a, b string) string{
+		`exit "x"`: func(a, _ string) string {
+			return feat(`"role":"exit","name":"x"`, `{"type":"Point","coordinates":[`+a+`]}`)
+		},
+		"coast line 0": func(a, b string) string {
+			return feat(`"role":"coast"`, `{"type":"LineString","coordinates":[[`+a+`],[`+b+`]]}`)
+		},
+		"coast polygon 0": func(a, b string) string { return feat(`"role":"coast"`, square(a, b)) },
+		"steep shore 0": func(a, b string) string {
+			return feat(`"role":"steep","reflects":"cliff"`, `{"type":"LineString","coordinates":[[`+a+`],[`+b+`]]}`)
+		},
+		`area "keep out"`: func(a, b string) string { return feat(`"role":"avoid","name":"keep out"`, square(a, b)) },
+	} {
+		if _, err := ReadRun(strings.NewReader(coll(goodRun, part("7,50.1", "7.1,50.1")))); err != nil {
+			t.Errorf("%s in the right order: %v", name, err)
+		}
+		_, err := ReadRun(strings.NewReader(coll(goodRun, part("50.1,7", "50.1,7.1"))))
+		if err == nil || !errors.Is(err, ErrFile) || !strings.Contains(err.Error(), name) || !strings.Contains(err.Error(), "are the two swapped?") {
+			t.Errorf("%s in the other order: %v", name, err)
+		}
+	}
+}
