@@ -8,8 +8,8 @@ import "math"
 // examples of books.
 //
 // A method returns NaN if the axis is not positive and finite, or the
-// flattening is not in (-0.02, 0.02), the range in which the series of order
-// six keep their accuracy.
+// flattening is not in (-0.02, 0.02). Figures of the Earth are six times rounder;
+// at the ends of that range the series of order six lose a tenth of a micrometre.
 type Ellipsoid struct {
 	Axis       float64 // equatorial radius, metres
 	Flattening float64 // (a - b) / a
