@@ -62,7 +62,7 @@ func TestDriftIsARhumbLine(t *testing.T) {
 			}
 			for i, p := range r.Points {
 				near(t, fmt.Sprint(start, set), route.Inverse(p, route.RhumbDirect(start, set, 2*r.Seconds[i]).To).Distance, 0, 1e-3)
-				near(t, fmt.Sprint(start, set, " left"), route.Inverse(p, l.Points[i]).Distance, 0, 0)
+				near(t, fmt.Sprint(start, set, " left"), route.Inverse(p, l.Points[i]).Distance, 0, 1e-9)
 			}
 		}
 	}
