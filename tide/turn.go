@@ -161,7 +161,7 @@ func (l Limb) Elapsed(height float64, by Rule) float64 {
 func (l Limb) When(height float64, by Rule) (time.Time, error) {
 	e := l.Elapsed(height, by)
 	if math.IsNaN(e) {
-		if s := height + l.From.Height + l.To.Height; math.IsNaN(s) || math.IsInf(s, 0) || math.IsNaN(l.Duration()) {
+		if !(math.Abs(height+l.From.Height+l.To.Height) <= math.MaxFloat64) || math.IsNaN(l.Duration()) {
 			return time.Time{}, fmt.Errorf("%w: height %v m between %v and %v", ErrValue, height, l.From, l.To)
 		}
 		return time.Time{}, fmt.Errorf("%w: %v m between %v and %v", ErrNever, height, l.From, l.To)

@@ -198,10 +198,10 @@ func Grow(law Law, c Conditions) Sea {
 	fetch, depth, time := c.Fetch/unit, c.MeanDepth/unit, c.Duration*g/s
 
 	x, developed := fetch, developedFetch(law, c.Speed, depth)
-	if developed <= fetch {
+	reached := developed <= fetch && !math.IsInf(developed, 1) // in little depth some laws never develop fully
+	if reached {
 		x = developed
 	}
-	reached := developed <= fetch && !math.IsInf(developed, 1) // in little depth some laws never develop fully
 	limit := LimitFetch
 	if !math.IsInf(time, 1) && time < timeOver(law, x, depth) {
 		x = fetchInTime(law, time, depth)

@@ -124,24 +124,24 @@ func (p *made) writeStands(out page) {
 	out.line("")
 	out.paragraph("  ", "The smallest change tried that breaks each limit, from the start on, one thing at a time: wind by 1, 2, 3, 4, 6, 8, 10 kn, "+
 		"a turn by 5, 10, 20, 30, 45, 60 degrees, a start 10, 20, 30, 45, 60, 90 min later. A dash: none tried breaks it.")
+	var met []passage.Tolerance
 	var not []string
 	for _, t := range p.stands {
-		if t.Finding.State != passage.Met {
+		if t.Finding.State == passage.Met {
+			met = append(met, t)
+		} else {
 			not = append(not, t.Finding.Rule.Words())
 		}
 	}
 	if not != nil {
 		out.paragraph("  ", "Not met as it is, and so not in the table: "+strings.Join(not, ", ")+".")
 	}
-	if len(not) == len(p.stands) {
+	if met == nil {
 		return
 	}
 	out.line("")
 	out.line("  %-40s %6s %6s %6s %6s %6s", "", "kn more", "less", "veers", "backs", "later")
-	for _, t := range p.stands {
-		if t.Finding.State != passage.Met {
-			continue
-		}
+	for _, t := range met {
 		edge := func(e passage.Edge, unit float64) string {
 			if math.IsInf(e.Breaks, 1) {
 				return "-"
