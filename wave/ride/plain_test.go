@@ -321,20 +321,25 @@ var plainSeas = []struct {
 	{"head wind", 1, 0, ride.Sea{WindSea: ride.System{Hs: 0.6, Tp: 2.9}, Wind: -3, Current: -0.2, Depth: 5}},
 }
 
+// answered returns the ride of a paddler of someReady in a sea, the plain twin of the paddler, and the sea with its gravity.
+func answered(t *testing.T, paddler int, s ride.Sea) (ride.Ride, plain, ride.Sea) {
+	t.Helper()
+	ready := someReady()[paddler]
+	r, err := ready.Sea(s)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if s.Gravity == 0 {
+		s.Gravity = wave.StandardGravity
+	}
+	return r, plainly(t, ready.Paddler()), s
+}
+
 // TestSpeedOfARideIsThatOfItsFormulas: the speed, what follows from it and its spread are those of their definitions,
 // recomputed from the spectra and the printed forces.
 func TestSpeedOfARideIsThatOfItsFormulas(t *testing.T) {
 	for _, c := range plainSeas {
-		ready := someReady()[c.paddler]
-		p := plainly(t, ready.Paddler())
-		r, err := ready.Sea(c.sea)
-		if err != nil {
-			t.Fatal(err)
-		}
-		s := c.sea
-		if s.Gravity == 0 {
-			s.Gravity = wave.StandardGravity
-		}
+		r, p, s := answered(t, c.paddler, c.sea)
 		is := func(field string, got, want, tol float64) {
 			t.Helper()
 			near(t, c.name+", "+field, got, want, tol)
@@ -389,16 +394,7 @@ func TestSpeedOfARideIsThatOfItsFormulas(t *testing.T) {
 // of waves that catch are those of their definitions, recomputed from the spectra and the printed forces.
 func TestWavesOfARideAreThoseOfItsFormulas(t *testing.T) {
 	for _, c := range plainSeas {
-		ready := someReady()[c.paddler]
-		p := plainly(t, ready.Paddler())
-		r, err := ready.Sea(c.sea)
-		if err != nil {
-			t.Fatal(err)
-		}
-		s := c.sea
-		if s.Gravity == 0 {
-			s.Gravity = wave.StandardGravity
-		}
+		r, p, s := answered(t, c.paddler, c.sea)
 		is := func(field string, got, want, tol float64) {
 			t.Helper()
 			near(t, c.name+", "+field, got, want, tol)
