@@ -3,6 +3,7 @@ package route
 import (
 	"errors"
 	"math"
+	"strings"
 	"testing"
 
 	"pgregory.net/rapid"
@@ -105,7 +106,7 @@ func TestPostureForcesBalance(t *testing.T) {
 	})
 }
 
-// TestPostureTwoSolvers: Newton's method and the bracket agree.
+// TestPostureTwoSolvers: Newton's method and the brackets agree.
 func TestPostureTwoSolvers(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		p := rapid.SampledFrom(Postures(rapid.Float64Range(0.3, 4).Draw(t, "speed"))[:3]).Draw(t, "posture")
@@ -114,11 +115,153 @@ func TestPostureTwoSolvers(t *testing.T) {
 			wu: rapid.Float64Range(-30, 30).Draw(t, "ahead"), ws: rapid.Float64Range(-30, 30).Draw(t, "abeam"),
 		}
 		u, s := b.solve()
-		v, r := b.bisect()
+		v, r := b.halve()
 		if !(math.Abs(u-v) <= 1e-8 && math.Abs(s-r) <= 1e-8) {
 			t.Fatalf("%v %v against %v %v", u, s, v, r)
 		}
 	})
+}
+
+// balances returns boards in winds up to 30 m/s from all sides.
+func balances() (all []balance) {
+	for _, p := range append(Postures(1.8), Postures(0.9)...) {
+		if p.Speed == 0 {
+			continue
+		}
+		for wind := 2.0; wind <= 30; wind += 4 {
+			for from := 0.0; from < 360; from += 20 {
+				s, c := sincosd(from)
+				all = append(all, balance{p: &p, air: 0.5 * AirDensity * p.Area, power: p.resistance(p.Speed) * p.Speed, wu: p.Exposure * wind * c, ws: p.Exposure * wind * s})
+			}
+		}
+	}
+	return all
+}
+
+// TestPostureExcess: the excess forces are the three public ones added up, and
+// their derivatives those that differences give, on both sides of the bend of
+// the thrust.
+func TestPostureExcess(t *testing.T) {
+	const h = 1e-5
+	for _, b := range balances() {
+		for _, u := range []float64{-1.2, -0.3, 0.4 * b.p.Speed, 0.6 * b.p.Speed, 1.1 * b.p.Speed, 4} {
+			for _, s := range []float64{-1.5, -0.2, 0.3, 2} {
+				fu, fs, uu, ss, us := b.excess(u, s)
+				air := b.p.Push(Velocity{East: s, North: u}, Velocity{East: b.ws / b.p.Exposure, North: b.wu / b.p.Exposure})
+				within(t, "forward", fu, b.p.Thrust(u)+air.North-b.p.Resistance(u), 1e-9)
+				within(t, "sideways", fs, air.East-b.p.Side*s*math.Abs(s), 1e-9)
+				ahead, ahead2, _, _, _ := b.excess(u+h, s)
+				behind, behind2, _, _, _ := b.excess(u-h, s)
+				_, right, _, _, _ := b.excess(u, s+h)
+				_, left, _, _, _ := b.excess(u, s-h)
+				within(t, "forward with u", uu, (ahead-behind)/(2*h), 1e-4*(1+math.Abs(uu)))
+				within(t, "sideways with u", us, (ahead2-behind2)/(2*h), 1e-4*(1+math.Abs(us)))
+				within(t, "sideways with s", ss, (right-left)/(2*h), 1e-4*(1+math.Abs(ss)))
+			}
+		}
+	}
+}
+
+// TestPostureSettles: Newton's method takes some six passes, and the brackets
+// are not needed.
+func TestPostureSettles(t *testing.T) {
+	total, most := 0, 0
+	all := balances()
+	for _, b := range all {
+		_, _, passes := b.newton()
+		total, most = total+passes, max(most, passes)
+	}
+	if mean := float64(total) / float64(len(all)); !(mean >= 4 && mean <= 6) || most > 9 {
+		t.Errorf("%v passes in the mean, %d at most", mean, most)
+	}
+	// In a wind no board is made for, and in none at all.
+	odd := Standing(0.01)
+	odd.Drag, odd.Side, odd.Area = 0.01, 5000, 10
+	for _, b := range []balance{
+		{p: &odd, air: 0.5 * AirDensity * odd.Area, power: odd.resistance(odd.Speed) * odd.Speed, wu: -100, ws: 1e-3},
+		{p: &odd, air: 0.5 * AirDensity * odd.Area, power: odd.resistance(odd.Speed) * odd.Speed},
+	} {
+		u, s := b.solve()
+		if fu, fs, _, _, _ := b.excess(u, s); !(math.Abs(fu) <= 1e-6 && math.Abs(fs) <= 1e-6) {
+			t.Errorf("%v, %v leave %v and %v N", u, s, fu, fs)
+		}
+	}
+}
+
+// TestFalling: a root between, and the end nearest to one beyond.
+func TestFalling(t *testing.T) {
+	for _, c := range []struct{ lo, hi, root, want float64 }{{-3, 100, 7.25, 7.25}, {2, 5, 1, 2}, {2, 5, 9, 5}} {
+		within(t, "root", falling(c.lo, c.hi, func(x float64) float64 { return c.root - x }), c.want, 1e-13)
+	}
+}
+
+// TestCrossing: false position with the Illinois halving meets a root of a
+// smooth function in a few looks, from whichever side it bends, and closes in on a jump.
+func TestCrossing(t *testing.T) {
+	for name, f := range map[string]func(float64) float64{
+		"straight":     func(x float64) float64 { return 2*x - 3 },
+		"bends up":     func(x float64) float64 { return math.Exp(x) - math.Exp(1.5) },
+		"bends down":   func(x float64) float64 { return math.Exp(-1.5) - math.Exp(-x) },
+		"falls":        func(x float64) float64 { return math.Exp(1.5) - math.Exp(x) },
+		"falls faster": func(x float64) float64 { return math.Exp(-x) - math.Exp(-1.5) },
+	} {
+		looks := 0
+		x := crossing(func(x float64) float64 { looks++; return f(x) }, -1, f(-1), 4, f(4))
+		within(t, name, x, 1.5, 1e-8)
+		if looks > 14 {
+			t.Errorf("%s: %d looks", name, looks)
+		}
+	}
+	jump := func(x float64) float64 { return math.Copysign(1, x-1.5) }
+	within(t, "jump", crossing(jump, -1, -1, 4, 1), 1.5, 2*headingTol)
+}
+
+// TestHoldCourseNearGuess: near the heading of the step before it takes a few
+// looks, beyond that and without one those round the whole circle; the course is the same.
+func TestHoldCourseNearGuess(t *testing.T) {
+	stand := Standing(1.8)
+	looks := 0
+	way := func(h float64, w Velocity) Velocity { looks++; return stand.Way(h, w) }
+	for track := 0.0; track < 360; track += 30 {
+		wind, stream := From(7, 250), Toward(0.6, 140)
+		looks = 0
+		plain, err := holdCourse(way, track, wind, stream, math.NaN())
+		if err != nil {
+			t.Fatal(err)
+		}
+		if looks < 73 {
+			t.Errorf("track %v: the circle in %d looks", track, looks)
+		}
+		for off, most := range map[float64]int{-4: 12, 0: 12, 4.5: 12, 30: 100} {
+			looks = 0
+			near, err := holdCourse(way, track, wind, stream, plain.Heading+off)
+			if err != nil || !(math.Abs(wrapLon(near.Heading-plain.Heading)) <= 1e-6 && math.Abs(near.Made-plain.Made) <= 1e-8) {
+				t.Errorf("track %v, %v off: %+v, %+v by the circle (%v)", track, off, near, plain, err)
+			}
+			if looks > most || off == 30 && looks < 73 {
+				t.Errorf("track %v, %v off: %d looks", track, off, looks)
+			}
+		}
+	}
+}
+
+// TestHoldCourseErrors: what stands against a course is said in figures.
+func TestHoldCourseErrors(t *testing.T) {
+	_, err := HoldCourse(Standing(1.8).Way, 40, From(25*Knot, 40), Velocity{})
+	if want := "0.51 m/s backward along 40"; err == nil || !strings.Contains(err.Error(), want) { // the table of the note above
+		t.Errorf("%v, not %q", err, want)
+	}
+	// A way that goes forward on one side and backward on the other: no heading
+	// near the jump holds the track.
+	jumps := func(h float64, _ Velocity) Velocity {
+		if wrapLon(h) > 0 {
+			return Velocity{1, 0}
+		}
+		return Velocity{-1, 0}
+	}
+	if c, err := HoldCourse(jumps, 0, Velocity{}, Velocity{}); !errors.Is(err, ErrCrossSet) {
+		t.Errorf("%+v, %v", c, err)
+	}
 }
 
 // TestPostureSpread: the two ends of the priors lie on either side in every
