@@ -84,7 +84,7 @@ func TimeDifference(clockTime float64, marks ...ClockMark) float64 {
 // Source: [NauticAliveSecondary] (the straight line; its height form).
 func HeightDifference(height float64, a, b Mark) float64 {
 	for _, x := range [...]float64{height, a.At, a.Value, b.At, b.Value} {
-		if !(math.Abs(x) <= math.MaxFloat64) {
+		if !finite(x) {
 			return math.NaN()
 		}
 	}

@@ -161,7 +161,7 @@ func (l Limb) Elapsed(height float64, by Rule) float64 {
 func (l Limb) When(height float64, by Rule) (time.Time, error) {
 	e := l.Elapsed(height, by)
 	if math.IsNaN(e) {
-		if !(math.Abs(height+l.From.Height+l.To.Height) <= math.MaxFloat64) || math.IsNaN(l.Duration()) {
+		if !finite(height+l.From.Height+l.To.Height) || math.IsNaN(l.Duration()) {
 			return time.Time{}, fmt.Errorf("%w: height %v m between %v and %v", ErrValue, height, l.From, l.To)
 		}
 		return time.Time{}, fmt.Errorf("%w: %v m between %v and %v", ErrNever, height, l.From, l.To)
@@ -444,3 +444,5 @@ func (t *Table) Estimate(at time.Time) Estimate {
 	}
 	return e
 }
+
+func finite(x float64) bool { return math.Abs(x) <= math.MaxFloat64 }

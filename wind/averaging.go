@@ -102,7 +102,7 @@ func ExtremeRatioHurricane(seconds float64) float64 {
 //
 // Source: [CEM-II-2] section on averaging times.
 func FastestMileTime(speed float64) float64 {
-	if !(speed > 0 && speed <= math.MaxFloat64) {
+	if !(speed > 0 && finite(speed)) {
 		return math.NaN()
 	}
 	return StatuteMile / speed
@@ -119,7 +119,7 @@ func FastestMileTime(speed float64) float64 {
 //
 // Source: [WMO-8] definition of the gust factor; [Harris2018].
 func GustFactor(gust, mean float64) float64 {
-	if !(mean > 0 && gust >= mean && gust <= math.MaxFloat64) {
+	if !(mean > 0 && gust >= mean && finite(gust)) {
 		return math.NaN()
 	}
 	return gust / mean

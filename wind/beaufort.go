@@ -50,7 +50,7 @@ var beaufort = [13]force{
 //
 // Source: [WMO-1100] Code table 1100, knots.
 func Beaufort(speed float64) (Force, error) {
-	if !(speed >= 0 && speed <= math.MaxFloat64) {
+	if !validSpeed(speed) {
 		return 0, fmt.Errorf("%w: Speed %v m/s is not zero or more", ErrSpeed, speed)
 	}
 	kn := wholeKnots(speed)
@@ -77,7 +77,7 @@ func wholeKnots(speed float64) float64 { return math.Floor(speed/Knot + 0.5 + 1e
 //
 // Source: [WMO-1100] Code table 1100, metres a second.
 func BeaufortMetric(speed float64) (Force, error) {
-	if !(speed >= 0 && speed <= math.MaxFloat64) {
+	if !validSpeed(speed) {
 		return 0, fmt.Errorf("%w: Speed %v m/s is not zero or more", ErrSpeed, speed)
 	}
 	tenths := math.Round(speed * 10)
@@ -97,7 +97,7 @@ func BeaufortMetric(speed float64) (Force, error) {
 //
 // Source: [WMO-1100] the scale's own formula, inverted.
 func BeaufortNumber(speed float64) float64 {
-	if !(speed >= 0 && speed <= math.MaxFloat64) {
+	if !validSpeed(speed) {
 		return math.NaN()
 	}
 	b := math.Cbrt(speed / 0.836)

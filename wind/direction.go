@@ -153,7 +153,7 @@ func CombineDeviations(deg []float64) float64 {
 	}
 	var sq float64
 	for _, d := range deg {
-		if !(d >= 0 && d <= math.MaxFloat64) {
+		if !(d >= 0 && finite(d)) {
 			return math.NaN()
 		}
 		sq += d * d

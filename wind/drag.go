@@ -18,7 +18,7 @@ import "math"
 // They all return NaN for a negative, infinite or NaN speed.
 type DragLaw func(u10 float64) float64
 
-func validSpeed(u float64) bool { return u >= 0 && u <= math.MaxFloat64 }
+func validSpeed(u float64) bool { return u >= 0 && finite(u) }
 
 // LargePond1981 returns the drag coefficient of Large and Pond.
 //
@@ -180,7 +180,7 @@ func Stress(u10, airDensity float64, law DragLaw) float64 {
 	if airDensity == 0 {
 		airDensity = AirDensity
 	}
-	if !(airDensity > 0 && airDensity <= math.MaxFloat64) {
+	if !(airDensity > 0 && finite(airDensity)) {
 		return math.NaN()
 	}
 	if u10 == 0 {

@@ -49,7 +49,7 @@ func Geostrophic(gradient, lat, airDensity float64) float64 {
 		airDensity = AirDensity
 	}
 	f := math.Abs(Coriolis(lat))
-	if !(gradient >= 0 && gradient <= math.MaxFloat64) || !(airDensity > 0 && airDensity <= math.MaxFloat64) || !(f > 0) {
+	if !(gradient >= 0 && finite(gradient)) || !(airDensity > 0 && finite(airDensity)) || !(f > 0) {
 		return math.NaN()
 	}
 	return gradient / (airDensity * f)
@@ -68,7 +68,7 @@ func GeostrophicContours(slope, lat, gravity float64) float64 {
 		gravity = Gravity
 	}
 	f := math.Abs(Coriolis(lat))
-	if !(slope >= 0 && slope <= math.MaxFloat64) || !(gravity > 0 && gravity <= math.MaxFloat64) || !(f > 0) {
+	if !(slope >= 0 && finite(slope)) || !(gravity > 0 && finite(gravity)) || !(f > 0) {
 		return math.NaN()
 	}
 	return gravity * slope / f
@@ -90,7 +90,7 @@ func GeostrophicWind(eastward, northward, lat, airDensity float64) Velocity {
 		airDensity = AirDensity
 	}
 	f := Coriolis(lat)
-	if !(math.Hypot(eastward, northward) <= math.MaxFloat64) || !(airDensity > 0 && airDensity <= math.MaxFloat64) || !(math.Abs(f) > 0) {
+	if !finite(math.Hypot(eastward, northward)) || !(airDensity > 0 && finite(airDensity)) || !(math.Abs(f) > 0) {
 		return Velocity{math.NaN(), math.NaN()}
 	}
 	return Velocity{-northward / (airDensity * f), eastward / (airDensity * f)}

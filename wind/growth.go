@@ -32,8 +32,8 @@ func (c Conditions) gravity() float64 {
 // valid reports whether the numbers can raise a sea at all.
 func (c Conditions) valid() bool {
 	g := c.gravity()
-	return c.Speed >= 0 && c.Speed <= math.MaxFloat64 && c.Fetch >= 0 && c.Duration >= 0 &&
-		c.MeanDepth > 0 && g > 0 && g <= math.MaxFloat64
+	return c.Speed >= 0 && finite(c.Speed) && c.Fetch >= 0 && c.Duration >= 0 &&
+		c.MeanDepth > 0 && g > 0 && finite(g)
 }
 
 // A Sea is a wind sea, or one partition of a sea, with what limited it.

@@ -21,7 +21,7 @@ import "math"
 //
 // Source: [ECMWF-ecWAM] routine OUT_ONEGRDPT.
 func OnePointHeight(u, seconds float64) float64 {
-	if !(u >= 0 && u <= math.MaxFloat64 && seconds >= 0) {
+	if !(validSpeed(u) && seconds >= 0) {
 		return math.NaN()
 	}
 	if u == 0 || seconds == 0 {
@@ -45,7 +45,7 @@ func OnePointHeight(u, seconds float64) float64 {
 //
 // Source: [ECMWF-ecWAM] routine OUT_ONEGRDPT, E* = 2.25e-4 ν*^-3.
 func TobaHeight(frictionSpeed, tp float64) float64 {
-	if !(frictionSpeed >= 0 && frictionSpeed <= math.MaxFloat64 && tp >= 0 && tp <= math.MaxFloat64) {
+	if !(frictionSpeed >= 0 && finite(frictionSpeed) && tp >= 0 && finite(tp)) {
 		return math.NaN()
 	}
 	return 4 * 0.015 * math.Sqrt(Gravity*frictionSpeed) * tp * math.Sqrt(tp) // 4 √2.25e-4 is 0.060

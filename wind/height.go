@@ -40,7 +40,7 @@ func Power(speed, from, to, p float64) float64 {
 	return speed * math.Pow(to/from, p)
 }
 
-func validHeight(z float64) bool { return z > 0 && z <= math.MaxFloat64 }
+func validHeight(z float64) bool { return z > 0 && finite(z) }
 
 // Log returns the speed at the height to from the speed at the height from by
 // the logarithmic law over a surface of the given roughness, all in m:
@@ -111,7 +111,7 @@ func ToHeight(speed, from, to float64, law DragLaw) Profile {
 			break
 		}
 	}
-	if !(u10 > 0 && u10 <= math.MaxFloat64) {
+	if !(u10 > 0 && finite(u10)) {
 		return bad
 	}
 	cd := law(u10)
@@ -181,7 +181,7 @@ func (c Charnock) filled() Charnock {
 }
 
 func (c Charnock) valid() bool {
-	return c.Alpha > 0 && c.Alpha < 1 && c.Gravity > 0 && c.Gravity <= math.MaxFloat64 &&
+	return c.Alpha > 0 && c.Alpha < 1 && c.Gravity > 0 && finite(c.Gravity) &&
 		c.Karman > 0 && c.Karman < 1 && c.Viscosity >= 0 && c.Viscosity < 1
 }
 
@@ -194,7 +194,7 @@ func (c Charnock) valid() bool {
 // Source: [Beardsley1999] routine cdntc; [Smith1988].
 func (c Charnock) Roughness(friction float64) float64 {
 	c = c.filled()
-	if !c.valid() || !(friction > 0 && friction <= math.MaxFloat64) {
+	if !c.valid() || !(friction > 0 && finite(friction)) {
 		return math.NaN()
 	}
 	z0 := c.Alpha * friction * friction / c.Gravity
@@ -234,7 +234,7 @@ func (c Charnock) Friction(speed, height float64) float64 {
 	u := math.Sqrt(1.2e-3) * speed
 	for range 100 {
 		v, slope := f(u)
-		if !(math.Abs(v) <= math.MaxFloat64) {
+		if !finite(v) {
 			return math.NaN()
 		}
 		if v > 0 {
@@ -274,7 +274,7 @@ func (c Charnock) ToHeight(speed, from, to float64) Profile {
 		return Profile{}
 	}
 	z0 := c.Roughness(u)
-	if !(z0 < to) || !(to <= math.MaxFloat64) || !(z0 < 10) {
+	if !(z0 < to) || !finite(to) || !(z0 < 10) {
 		return Profile{math.NaN(), math.NaN(), math.NaN(), math.NaN()}
 	}
 	k := c.Karman / math.Log(10/z0)

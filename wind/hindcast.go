@@ -328,7 +328,7 @@ func (s *Stepper) step(w Wind, dt float64, at time.Time) {
 	p := &s.state
 	p.Time, p.Wind, p.started = at, w, true
 	p.since += dt
-	if !w.known() || !(dt >= 0) || !p.Known() || !(s.g > 0 && s.g <= math.MaxFloat64) {
+	if !w.known() || !(dt >= 0) || !p.Known() || !(s.g > 0 && finite(s.g)) {
 		s.lose()
 		return
 	}

@@ -56,7 +56,7 @@ func Interpolate(a, b Wind, f float64) Wind {
 
 // known reports whether the wind has a speed, and a direction if it blows.
 func (w Wind) known() bool {
-	return w.Speed == 0 || w.Speed > 0 && w.Speed <= math.MaxFloat64 && math.Abs(w.From) <= math.MaxFloat64
+	return w.Speed == 0 || w.Speed > 0 && finite(w.Speed) && finite(w.From)
 }
 
 // tidy returns the wind with what is unknown as NaN.

@@ -96,7 +96,7 @@ func Laws() []Law {
 // timed is 0 where the printed duration relations mean something, NaN where not: a
 // negative wind must not come back as a negative time.
 func timed(u, v, gravity float64) float64 {
-	if u > 0 && v >= 0 && gravity > 0 && u <= math.MaxFloat64 && gravity <= math.MaxFloat64 {
+	if u > 0 && v >= 0 && gravity > 0 && finite(u) && finite(gravity) {
 		return 0
 	}
 	return math.NaN()

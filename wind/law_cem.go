@@ -11,7 +11,7 @@ import "math"
 //
 // Source: [CEM-II-2] eq. II-2-36.
 func CEMFrictionVelocity(u float64) float64 {
-	if !(u >= 0 && u <= math.MaxFloat64) {
+	if !validSpeed(u) {
 		return math.NaN()
 	}
 	return u * math.Sqrt(0.001*(1.1+0.035*u))

@@ -12,7 +12,7 @@ import "math"
 //
 // Source: [SPM1984] eq. 3-28a.
 func SPMAdjustedWind(u float64) float64 {
-	if !(u >= 0 && u <= math.MaxFloat64) {
+	if !validSpeed(u) {
 		return math.NaN()
 	}
 	return 0.71 * math.Pow(u, 1.23)
@@ -28,7 +28,7 @@ func SPMAdjustedWind(u float64) float64 {
 //
 // Source: [ACES1992] section 1-1, eqs 18 and 19.
 func ACESAdjustedWind(ue float64) float64 {
-	if !(ue >= 0 && ue <= math.MaxFloat64) {
+	if !validSpeed(ue) {
 		return math.NaN()
 	}
 	return ue * math.Sqrt(0.75+0.067*ue)

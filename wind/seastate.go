@@ -34,7 +34,7 @@ var seaStates = [10]struct {
 //
 // Source: [WMO-3700] Code table 3700.
 func SeaStateOf(hs float64) (SeaState, error) {
-	if !(hs >= 0 && hs <= math.MaxFloat64) {
+	if !(hs >= 0 && finite(hs)) {
 		return 0, fmt.Errorf("%w: hs %v m is not zero or more", ErrHeight, hs)
 	}
 	s := 0

@@ -113,7 +113,7 @@ func (w Wind) String() string {
 	switch {
 	case w.Speed == 0:
 		s = "calm"
-	case !(w.Speed > 0) || !(math.Abs(w.From) <= math.MaxFloat64):
+	case !(w.Speed > 0) || !finite(w.From):
 		return "unknown"
 	default:
 		s = fmt.Sprintf("%.1f kn from %03.0f°", w.Speed/Knot, math.Mod(math.Round(angle.Wrap(w.From)), 360))
@@ -150,7 +150,7 @@ func (w Wind) Velocity() Velocity {
 	if w.Speed == 0 {
 		return Velocity{}
 	}
-	if !(w.Speed > 0 && w.Speed <= math.MaxFloat64) {
+	if !(w.Speed > 0 && finite(w.Speed)) {
 		return Velocity{math.NaN(), math.NaN()}
 	}
 	s, c := sincos(w.From)
@@ -173,7 +173,7 @@ func (v Velocity) Wind() Wind {
 	if speed == 0 {
 		return Calm()
 	}
-	if !(speed <= math.MaxFloat64) {
+	if !finite(speed) {
 		return Wind{Speed: math.NaN(), Gust: math.NaN(), From: math.NaN()}
 	}
 	return Wind{
@@ -221,3 +221,5 @@ func sincos(deg float64) (s, c float64) {
 	}
 	return math.Sincos(angle.Radians(d))
 }
+
+func finite(x float64) bool { return math.Abs(x) <= math.MaxFloat64 }
