@@ -55,7 +55,7 @@ func WindChillUS(air, wind float64) float64 {
 }
 
 func chillInput(air, wind float64) bool {
-	return air >= -273.15 && air <= math.MaxFloat64 && wind >= 0 && wind <= math.MaxFloat64
+	return air >= -273.15 && finite(air) && wind >= 0 && finite(wind)
 }
 
 // ColdCaution is what must be said beside any time in cold water.

@@ -10,7 +10,7 @@ import (
 // taken off in degrees, where it is exact, so that the sine of 180 is 0 and a
 // course of 90 has no northing. NaN for NaN and infinities.
 func sincosd(deg float64) (sin, cos float64) {
-	if !(math.Abs(deg) <= math.MaxFloat64) {
+	if !finite(deg) {
 		return math.NaN(), math.NaN()
 	}
 	q := math.RoundToEven(math.Mod(deg, 360) / 90)

@@ -46,7 +46,7 @@ func (e Ellipsoid) figure() *figure {
 
 func makeFigure(e Ellipsoid) figure {
 	a, f := e.Axis, e.Flattening
-	if !(a > 0 && a <= math.MaxFloat64 && math.Abs(f) < 0.02) {
+	if !(a > 0 && finite(a) && math.Abs(f) < 0.02) {
 		return figure{a: math.NaN()}
 	}
 	g := figure{a: a, f: f, f1: 1 - f, usable: true}

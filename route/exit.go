@@ -19,7 +19,7 @@ type Value struct {
 
 // Known returns the Value of a number. NaN and infinities are unknown.
 func Known(x float64) Value {
-	if !(math.Abs(x) <= math.MaxFloat64) {
+	if !finite(x) {
 		return Value{}
 	}
 	return Value{x, true}
@@ -62,7 +62,7 @@ func NoLimit() Limit { return Limit{kind: unlimited} }
 
 // LimitOf returns the Limit of a number. NaN and infinities are not given.
 func LimitOf(x float64) Limit {
-	if !(math.Abs(x) <= math.MaxFloat64) {
+	if !finite(x) {
 		return Limit{}
 	}
 	return Limit{x, limited}
@@ -516,7 +516,7 @@ func (q *Escape) drift(o *Out, end float64, endWhy string) (track float64, err e
 		way := q.Way(0, wind.Sub(stream))
 		v := way.Add(stream)
 		speed := v.Speed()
-		if !(speed <= math.MaxFloat64) {
+		if !finite(speed) {
 			o.lost(fmt.Errorf("%w: wind %v, stream %v", ErrInput, wind, stream))
 			return 0, nil
 		}
@@ -633,7 +633,7 @@ func Gaps(points []Point, exits []Exit, q Escape, pace Pace, every float64) ([]G
 	if err != nil {
 		return nil, err
 	}
-	if !(every > 0 && every <= math.MaxFloat64) {
+	if !(every > 0 && finite(every)) {
 		return nil, fmt.Errorf("%w: step of %v m is not positive", ErrInput, every)
 	}
 	if pace == nil {

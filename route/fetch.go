@@ -29,7 +29,7 @@ const farthest = 5_000_000.0
 //
 // Source: the straight-line fetch of [CEM-II-2].
 func (c *Coast) Fetch(p Point, bearing, limit float64) float64 {
-	if c == nil || !p.valid() || !(math.Abs(bearing) <= math.MaxFloat64) || !(limit > 0 && limit <= farthest) {
+	if c == nil || !p.valid() || !finite(bearing) || !(limit > 0 && limit <= farthest) {
 		return math.NaN()
 	}
 	if c.land(p) {

@@ -531,8 +531,7 @@ func sincosSum(d, rest float64) (sin, cos float64) {
 
 // direct solves the direct problem.
 func (g *figure) direct(from Point, course, distance float64) Leg {
-	if !from.valid() || !g.usable || !(math.Abs(course) <= math.MaxFloat64) ||
-		!(math.Abs(distance) <= math.MaxFloat64) {
+	if !from.valid() || !g.usable || !finite(course) || !finite(distance) {
 		return noLeg
 	}
 	salp1, calp1 := sincosd(settle(course))

@@ -24,7 +24,7 @@ const SightCaution = "Geometry is not visibility: a head or a board among waves 
 //
 // Source: [Bowditch2002] table 12.
 func Horizon(height float64) float64 {
-	if !(height >= 0 && height <= math.MaxFloat64) {
+	if !(height >= 0 && finite(height)) {
 		return math.NaN()
 	}
 	return 1.17 * NauticalMile * math.Sqrt(height/Foot)
@@ -43,7 +43,7 @@ func Horizon(height float64) float64 {
 //
 // Source: [Williams2013] distance to horizon.
 func HorizonRefracted(height, b float64) float64 {
-	if !(height >= 0 && height <= math.MaxFloat64 && b > 0 && b <= math.MaxFloat64) {
+	if !(height >= 0 && finite(height) && b > 0 && finite(b)) {
 		return math.NaN()
 	}
 	return math.Sqrt(2 * MeanRadius * height / b)
@@ -58,7 +58,7 @@ func HorizonRefracted(height, b float64) float64 {
 //
 // Source: [Bowditch2002] table 14.
 func Dip(height float64) float64 {
-	if !(height >= 0 && height <= math.MaxFloat64) {
+	if !(height >= 0 && finite(height)) {
 		return math.NaN()
 	}
 	return 1.76 / 60 * math.Sqrt(height)

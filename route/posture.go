@@ -161,7 +161,7 @@ func (p Posture) Check() error {
 //
 //	Resistance(NaN or ±Inf) = NaN
 func (p Posture) Resistance(u float64) float64 {
-	if p.Check() != nil || !(math.Abs(u) <= math.MaxFloat64) {
+	if p.Check() != nil || !finite(u) {
 		return math.NaN()
 	}
 	return p.resistance(u)
@@ -184,7 +184,7 @@ func (p *Posture) resistance(u float64) float64 {
 //
 //	Thrust(NaN or ±Inf) = NaN
 func (p Posture) Thrust(u float64) float64 {
-	if p.Check() != nil || !(math.Abs(u) <= math.MaxFloat64) {
+	if p.Check() != nil || !finite(u) {
 		return math.NaN()
 	}
 	return p.thrust(p.resistance(p.Speed)*p.Speed, u)
@@ -208,7 +208,7 @@ func (p *Posture) thrust(power, u float64) float64 {
 func (p Posture) Push(v, wind Velocity) Velocity {
 	a := wind.Scale(p.Exposure).Sub(v)
 	speed := a.Speed()
-	if p.Check() != nil || !(speed <= math.MaxFloat64) {
+	if p.Check() != nil || !finite(speed) {
 		return Velocity{math.NaN(), math.NaN()}
 	}
 	return a.Scale(0.5 * AirDensity * p.Area * speed)
@@ -233,7 +233,7 @@ const strongest = 100.0
 // in time until it is steady.
 func (p Posture) Way(heading float64, wind Velocity) Velocity {
 	w := wind.Speed()
-	if p.Check() != nil || !(math.Abs(heading) <= math.MaxFloat64) || !(w <= strongest) {
+	if p.Check() != nil || !finite(heading) || !(w <= strongest) {
 		return Velocity{math.NaN(), math.NaN()}
 	}
 	air := 0.5 * AirDensity * p.Area
@@ -387,11 +387,11 @@ func holdCourse(way Way, track float64, wind, stream Velocity, guess float64) (C
 	if way == nil {
 		panic("route: HoldCourse: nil way")
 	}
-	if !(math.Abs(track) <= math.MaxFloat64) {
+	if !finite(track) {
 		return Course{}, fmt.Errorf("%w: track %v is not a direction", ErrInput, track)
 	}
 	rel := wind.Sub(stream)
-	if s := rel.Speed(); !(s <= math.MaxFloat64) {
+	if s := rel.Speed(); !finite(s) {
 		return Course{}, fmt.Errorf("%w: wind %v, stream %v", ErrInput, wind, stream)
 	}
 	st, ct := sincosd(track)

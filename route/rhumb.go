@@ -160,7 +160,7 @@ func (g *figure) rhumb(from, to Point) Leg {
 }
 
 func (g *figure) rhumbDirect(from Point, course, distance float64) Leg {
-	if !from.valid() || !g.usable || !(math.Abs(course) <= math.MaxFloat64) || !(math.Abs(distance) <= math.MaxFloat64) {
+	if !from.valid() || !g.usable || !finite(course) || !finite(distance) {
 		return noLeg
 	}
 	sa, ca := sincosd(course)
@@ -250,7 +250,7 @@ func MidLatitude(from, to Point) Leg {
 //
 // Source: [Bowditch2002] chapter 24, mid-latitude sailing.
 func MidLatitudeDirect(from Point, course, distance float64) Leg {
-	if !from.valid() || !(math.Abs(course) <= math.MaxFloat64) || !(math.Abs(distance) <= math.MaxFloat64) {
+	if !from.valid() || !finite(course) || !finite(distance) {
 		return noLeg
 	}
 	s, c := sincosd(course)

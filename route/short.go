@@ -135,7 +135,7 @@ func (e Ellipsoid) ShortDirect(from Point, course, distance float64) Leg {
 }
 
 func (g *figure) shortDirect(from Point, course, distance float64) Leg {
-	if !from.valid() || !(math.Abs(course) <= math.MaxFloat64) {
+	if !from.valid() || !finite(course) {
 		return noLeg
 	}
 	const rad = math.Pi / 180

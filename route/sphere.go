@@ -18,7 +18,7 @@ func (s Sphere) radius() float64 {
 	if s.Radius == 0 {
 		return MeanRadius
 	}
-	if !(s.Radius > 0 && s.Radius <= math.MaxFloat64) {
+	if !(s.Radius > 0 && finite(s.Radius)) {
 		return math.NaN()
 	}
 	return s.Radius
@@ -80,7 +80,7 @@ func (s Sphere) Inverse(from, to Point) Leg {
 // Source: [Williams2013] lat/lon given radial and distance.
 func (s Sphere) Direct(from Point, course, distance float64) Leg {
 	r := s.radius()
-	if !from.valid() || math.IsNaN(r) || !(math.Abs(course) <= math.MaxFloat64) || !(math.Abs(distance) <= math.MaxFloat64) {
+	if !from.valid() || math.IsNaN(r) || !finite(course) || !finite(distance) {
 		return noLeg
 	}
 	s1, c1 := sincosd(from.Lat)

@@ -165,15 +165,15 @@ type Crossing struct {
 
 func checkCrossing(leg Leg, speed float64, stream []Stretch) error {
 	switch {
-	case !(leg.Distance > 0 && leg.Distance <= math.MaxFloat64) || math.IsNaN(leg.Mean()):
+	case !(leg.Distance > 0 && finite(leg.Distance)) || math.IsNaN(leg.Mean()):
 		return fmt.Errorf("%w: leg of %v m, want a length above 0", ErrInput, leg.Distance)
-	case !(speed > 0 && speed <= math.MaxFloat64):
+	case !(speed > 0 && finite(speed)):
 		return fmt.Errorf("%w: speed %v m/s, want above 0", ErrInput, speed)
 	case len(stream) == 0:
 		return fmt.Errorf("%w: no stretch of stream", ErrInput)
 	}
 	for i, s := range stream {
-		if !(s.Seconds > 0 && s.Seconds <= math.MaxFloat64) || !(s.Water.Speed() <= math.MaxFloat64) {
+		if !(s.Seconds > 0 && finite(s.Seconds)) || !finite(s.Water.Speed()) {
 			return fmt.Errorf("%w: stretch %d: %v m/s for %v s, want a velocity and a time above 0", ErrInput, i+1, s.Water, s.Seconds)
 		}
 	}

@@ -69,7 +69,7 @@ func MadeGood(heading, speed float64, water Velocity) Velocity {
 func HeadingFor(track, speed float64, water Velocity) (heading, made float64) {
 	along, right := water.Resolve(track)
 	x := right / speed
-	if !(speed > 0 && speed <= math.MaxFloat64 && math.Abs(x) <= 1) {
+	if !(speed > 0 && finite(speed) && math.Abs(x) <= 1) {
 		return math.NaN(), math.NaN()
 	}
 	made = speed*math.Sqrt((1-x)*(1+x)) + along
@@ -102,11 +102,11 @@ func HoldTrack(track, speed float64, water Velocity) (Steer, error) {
 
 func checkTriangle(track, speed float64, water Velocity) error {
 	switch {
-	case !(math.Abs(track) <= math.MaxFloat64):
+	case !finite(track):
 		return fmt.Errorf("%w: track %v is not a direction in degrees", ErrInput, track)
-	case !(speed >= 0 && speed <= math.MaxFloat64):
+	case !(speed >= 0 && finite(speed)):
 		return fmt.Errorf("%w: speed %v m/s is not 0 or more", ErrInput, speed)
-	case !(water.Speed() <= math.MaxFloat64):
+	case !finite(water.Speed()):
 		return fmt.Errorf("%w: stream %v is not a velocity", ErrInput, water)
 	}
 	return nil
@@ -139,7 +139,7 @@ func SpeedNeeded(track, made float64, water Velocity) (heading, speed float64) {
 //
 // Source: [Bowditch2002] chapter 7, current sailing.
 func SetAndDrift(reckoned, fix Point, elapsed float64) Velocity {
-	if !(elapsed > 0 && elapsed <= math.MaxFloat64) {
+	if !(elapsed > 0 && finite(elapsed)) {
 		return Velocity{math.NaN(), math.NaN()}
 	}
 	l := Inverse(reckoned, fix)

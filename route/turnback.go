@@ -22,7 +22,7 @@ import (
 //
 // Source: [FlightNotes2009] point of no return.
 func TurnBack(endurance, out, home float64) (seconds, distance float64) {
-	if !(endurance >= 0 && endurance <= math.MaxFloat64 && out > 0 && out <= math.MaxFloat64 && math.Abs(home) <= math.MaxFloat64) {
+	if !(endurance >= 0 && finite(endurance) && out > 0 && finite(out) && finite(home)) {
 		return math.NaN(), math.NaN()
 	}
 	if home <= 0 {
@@ -47,7 +47,7 @@ func TurnBack(endurance, out, home float64) (seconds, distance float64) {
 //
 // Source: [ATPL2020] equal time point.
 func EqualTime(distance, on, home float64) float64 {
-	if !(distance >= 0 && distance <= math.MaxFloat64 && on > 0 && on <= math.MaxFloat64 && math.Abs(home) <= math.MaxFloat64) {
+	if !(distance >= 0 && finite(distance) && on > 0 && finite(on) && finite(home)) {
 		return math.NaN()
 	}
 	if home <= 0 {
@@ -73,7 +73,7 @@ type Reach struct {
 //
 // Source: [FlightNotes2009] point of no return, summed over reaches.
 func CommitPoint(endurance float64, run []Reach) (along, seconds float64, err error) {
-	if !(endurance >= 0 && endurance <= math.MaxFloat64) {
+	if !(endurance >= 0 && finite(endurance)) {
 		return 0, 0, fmt.Errorf("%w: endurance %v s, want 0 or more", ErrInput, endurance)
 	}
 	if err := checkRun(run); err != nil {
@@ -134,7 +134,7 @@ func checkRun(run []Reach) error {
 		return fmt.Errorf("%w: a run of no reaches", ErrInput)
 	}
 	for i, r := range run {
-		if !(r.Length > 0 && r.Length <= math.MaxFloat64 && r.Out > 0 && r.Out <= math.MaxFloat64 && math.Abs(r.Home) <= math.MaxFloat64) {
+		if !(r.Length > 0 && finite(r.Length) && r.Out > 0 && finite(r.Out) && finite(r.Home)) {
 			return fmt.Errorf("%w: reach %d: %v m, %v m/s out, %v m/s home, want a length and a speed out above 0", ErrInput, i+1, r.Length, r.Out, r.Home)
 		}
 	}

@@ -37,3 +37,5 @@ func (v *Value) UnmarshalJSON(b []byte) error {
 	*v = Known(x)
 	return nil
 }
+
+func finite(x float64) bool { return math.Abs(x) <= math.MaxFloat64 }

@@ -38,7 +38,7 @@ func Toward(speed, deg float64) Velocity {
 	if speed == 0 {
 		return Velocity{}
 	}
-	if !(speed > 0 && speed <= math.MaxFloat64) {
+	if !(speed > 0 && finite(speed)) {
 		return Velocity{math.NaN(), math.NaN()}
 	}
 	s, c := sincosd(deg)
