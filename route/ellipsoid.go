@@ -94,7 +94,7 @@ func Radii(lat float64) (meridian, prime float64) { return Ellipsoid{}.Radii(lat
 //
 //	equal positions: distance 0, course 0
 //	a start on a pole: the course is reckoned from the meridian of its longitude
-//	exact antipodes: one of the shortest lines, over the north pole
+//	exact antipodes: one of the shortest lines, over the pole that is nearer to the start, from the equator the north pole
 //	a position that fails [Point.Check]: all fields NaN
 //
 // Source: [Karney2013] sections 2 to 5, series of order six.

@@ -220,6 +220,7 @@ type arc struct {
 	ssig1, csig1       float64
 	ssig2, csig2       float64
 	eps, domg12, slope float64
+	passes             int // of the search for salp1, calp1
 }
 
 // start sets a first azimuth at point 1. For a line short enough that
@@ -383,6 +384,7 @@ func (p *arc) solve() float64 {
 	salpB, calpB := tiny, -1.0
 	final, bisected := false, false
 	for i := 0; i < halves; i++ {
+		p.passes = i + 1
 		v := p.miss(i < newton)
 		loose := 1.0
 		if final {
@@ -495,7 +497,7 @@ func (g *figure) inverse(from, to Point) Leg {
 	if s12 == 0 {
 		course, end = 0, 0 // the same position: no direction to prefer
 	}
-	return Leg{from, to, s12 + 0, wrapDeg(course), wrapDeg(end)}
+	return Leg{from, to, s12, wrapDeg(course), wrapDeg(end)}
 }
 
 // meridional tries the line along a meridian, over the pole if need be. It is
