@@ -13,11 +13,7 @@ func TestGeodesicSlope(t *testing.T) {
 		g := e.figure()
 		for _, lats := range [][2]float64{{-40, 30}, {-20, -10}, {-70, 65}, {-35, 1}} {
 			for _, course := range []float64{20, 70, 100, 150} {
-				p := arc{g: g, lam12: 1.2}
-				p.slam, p.clam = math.Sincos(p.lam12)
-				p.sbet1, p.cbet1 = g.reduced(lats[0])
-				p.sbet2, p.cbet2 = g.reduced(lats[1])
-				p.dn1, p.dn2 = math.Sqrt(1+g.ep2*p.sbet1*p.sbet1), math.Sqrt(1+g.ep2*p.sbet2*p.sbet2)
+				p := problem(g, lats[0], lats[1], 68)
 				miss := func(d float64) float64 {
 					p.salp1, p.calp1 = math.Sincos(course*math.Pi/180 + d)
 					return p.miss(true)

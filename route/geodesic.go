@@ -223,6 +223,25 @@ type arc struct {
 	passes             int // of the search for salp1, calp1
 }
 
+// set puts the problem, in degrees.
+func (p *arc) set(lat1, lat2, lon12, rest float64) {
+	g := p.g
+	p.lam12 = (lon12 + rest) * (math.Pi / 180)
+	p.slam, p.clam = sincosSum(lon12, rest)
+	p.sbet1, p.cbet1 = g.reduced(lat1)
+	p.sbet2, p.cbet2 = g.reduced(lat2)
+	// Equal and opposite latitudes must stay so after rounding.
+	if p.cbet1 < -p.sbet1 {
+		if p.cbet2 == p.cbet1 {
+			p.sbet2 = math.Copysign(p.sbet1, p.sbet2)
+		}
+	} else if math.Abs(p.sbet2) == -p.sbet1 {
+		p.cbet2 = p.cbet1
+	}
+	p.dn1 = math.Sqrt(1 + g.ep2*p.sbet1*p.sbet1)
+	p.dn2 = math.Sqrt(1 + g.ep2*p.sbet2*p.sbet2)
+}
+
 // start sets a first azimuth at point 1. For a line short enough that
 // the sphere of mean radius is exact to rounding it returns sig12 >= 0 and
 // dnm, and the line is solved.
@@ -454,21 +473,7 @@ func (g *figure) inverse(from, to Point) Leg {
 	lat1, lat2 = latsign*lat1, latsign*lat2
 
 	p := arc{g: g}
-	p.lam12 = (lon12 + rest) * (math.Pi / 180)
-	p.slam, p.clam = sincosSum(lon12, rest)
-	p.sbet1, p.cbet1 = g.reduced(lat1)
-	p.sbet2, p.cbet2 = g.reduced(lat2)
-	// Equal and opposite latitudes must stay so after rounding.
-	if p.cbet1 < -p.sbet1 {
-		if p.cbet2 == p.cbet1 {
-			p.sbet2 = math.Copysign(p.sbet1, p.sbet2)
-		}
-	} else if math.Abs(p.sbet2) == -p.sbet1 {
-		p.cbet2 = p.cbet1
-	}
-	p.dn1 = math.Sqrt(1 + g.ep2*p.sbet1*p.sbet1)
-	p.dn2 = math.Sqrt(1 + g.ep2*p.sbet2*p.sbet2)
-
+	p.set(lat1, lat2, lon12, rest)
 	s12 := math.NaN()
 	solved := false
 	if lat1 == -90 || p.slam == 0 {

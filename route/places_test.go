@@ -208,27 +208,33 @@ func TestRhumbBelowTheLastDigit(t *testing.T) {
 	}
 }
 
-// TestAllOrNothingAtThePole: a line that ends at a pole, or next to one where the cosine is none, has all its fields or none.
+// TestAllOrNothingAtThePole: a line that ends at a pole, or next to one where the cosine is none, has all its fields or none, and
+// does not end beyond.
 func TestAllOrNothingAtThePole(t *testing.T) {
-	quarter := route.Rhumb(lat(0), lat(90)).Distance
 	check := func(what string, l route.Leg) {
-		if bad := math.IsNaN(l.To.Lat); bad != math.IsNaN(l.To.Lon) || bad != math.IsNaN(l.Distance) || !bad && !(math.Abs(l.To.Lon) <= 180) {
+		if bad := math.IsNaN(l.To.Lat); bad != math.IsNaN(l.To.Lon) || bad != math.IsNaN(l.Distance) || !bad && l.To.Check() != nil {
 			t.Errorf("%s: %+v", what, l)
 		}
 	}
-	for _, course := range []float64{0, 10, 30, 45, 60, 80, 100, 135, 170, 200, 300} {
-		d := math.Abs(quarter / cosd(course))
-		for i := -8; i <= 8; i++ {
-			check(fmt.Sprint("rhumb on ", course), route.RhumbDirect(lat(0), course, d*(1+float64(i)/(1<<53))))
+	for _, e := range append([]route.Ellipsoid{{Axis: 6378388, Flattening: 1.0 / 297}, route.GRS80}, figures...) {
+		quarter := e.Rhumb(lat(0), lat(90)).Distance
+		for _, course := range []float64{0, 10, 30, 45, 60, 80, 100, 135, 170, 180, 200, 300} {
+			d := math.Abs(quarter / cosd(course))
+			for i := -8; i <= 8; i++ {
+				check(fmt.Sprint(e, " rhumb on ", course), e.RhumbDirect(lat(0), course, d*(1+float64(i)/(1<<53))))
+			}
 		}
+		near(t, fmt.Sprint(e, " to the pole"), e.RhumbDirect(lat(0), 0, quarter).To.Lat, 90, 3e-14)
+	}
+	for _, course := range []float64{0, 10, 30, 60, 100, 135, 170, 200} {
 		for _, l := range []float64{90, down(90), -90, up(-90)} {
 			for _, d := range []float64{0, 1e-9, 1.58e-9, 2e-9, 3e-9, 1} {
 				check(fmt.Sprint("mid-latitude from ", l, " on ", course), route.MidLatitudeDirect(lat(l), course, d))
 			}
 		}
-		for _, d := range []float64{0, 1.58e-9, 2e-9} {
-			check("mid-latitude along the meridian", route.MidLatitudeDirect(lat(90), 180, d))
-		}
+	}
+	for _, d := range []float64{0, 1.58e-9, 2e-9} {
+		check("mid-latitude along the meridian", route.MidLatitudeDirect(lat(90), 180, d))
 	}
 }
 

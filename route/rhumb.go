@@ -187,8 +187,8 @@ func (g *figure) rhumbDirect(from Point, course, distance float64) Leg {
 			dlon = distance * sa * dpsi / got
 		}
 	} else {
-		lat2 = g.meridianLat(m2)
-		if sa != 0 && (math.Abs(from.Lat) == 90 || math.Abs(lat2) >= 90) {
+		lat2 = min(90, max(-90, g.meridianLat(m2)))
+		if sa != 0 && (math.Abs(from.Lat) == 90 || math.Abs(lat2) == 90) {
 			return noLeg
 		}
 		if sa != 0 {

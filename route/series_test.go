@@ -70,11 +70,8 @@ func TestSeriesByQuadrature(t *testing.T) {
 
 // problem returns the inverse problem between two latitudes whose difference of longitude is lon12 degrees.
 func problem(g *figure, lat1, lat2, lon12 float64) *arc {
-	p := &arc{g: g, lam12: lon12 * math.Pi / 180}
-	p.slam, p.clam = sincosSum(lon12, 0)
-	p.sbet1, p.cbet1 = g.reduced(lat1)
-	p.sbet2, p.cbet2 = g.reduced(lat2)
-	p.dn1, p.dn2 = math.Sqrt(1+g.ep2*p.sbet1*p.sbet1), math.Sqrt(1+g.ep2*p.sbet2*p.sbet2)
+	p := &arc{g: g}
+	p.set(lat1, lat2, lon12, 0)
 	return p
 }
 
@@ -90,7 +87,7 @@ func TestStartIsTheSphericalAzimuth(t *testing.T) {
 			lat1, lat2, lon float64
 			near            bool
 		}{
-			{-40, -30, 10, true}, {-40, -20, 0.5, true}, {-10, 3, 20, true}, {-89, -88.5, 120, true}, {-85, -80, 95, true}, {-70, -65, 20, true}, {-3, 2, 25, true},
+			{-40, -30, 10, true}, {-40, -20, 0.5, true}, {-10, 3, 20, true}, {-89, -88.5, 120, true}, {-85, -80, 95, true}, {-70, -65, 20, true}, {-3, 3, 25, true},
 			{-89, 85, 1, false}, {-50, 20, 1, false}, {-60, -10, 1, false}, {-20, 15, 80, false}, {-30, -30, 100, false}, {-45, 10, 120, false}, {-75, 60, 40, false}, {-75, -20, 170, false},
 			{-60, 30, 150, false}, {-10, -5, 150, false}, {-60, -20, 130, false}, {-75, -65, 160, false}, {-10, 5, 60, false},
 		} {
@@ -165,7 +162,7 @@ func TestSearchIsNewtons(t *testing.T) {
 }
 
 // TestAnyStartWillDo: the search is kept in a bracket that is halved where a step leaves it, and finds the same line from any
-// azimuth.
+// azimuth, and in the twenty passes after which it would do nothing else but halve.
 func TestAnyStartWillDo(t *testing.T) {
 	for _, e := range bent {
 		g := e.figure()
@@ -182,6 +179,9 @@ func TestAnyStartWillDo(t *testing.T) {
 				within(t, what, got, want, 4e-15)
 				within(t, what, p.salp1, s, 1e-12)
 				within(t, what, p.calp1, k, 1e-12)
+				if p.passes > newton {
+					t.Errorf("%s: %d passes", what, p.passes)
+				}
 			}
 		}
 	}

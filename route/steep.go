@@ -111,7 +111,7 @@ func (f *feature) steep(all []SteepShore, must bool) ([]SteepShore, error) {
 			lines = append(lines, p...)
 		}
 		for i, l := range lines { // a ring ends where it begins
-			if len(l) > 0 && !samePlace(l[0], l[len(l)-1]) {
+			if !samePlace(l[0], l[len(l)-1]) {
 				lines[i] = append(append([]Point(nil), l...), l[0])
 			}
 		}
