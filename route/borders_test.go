@@ -20,10 +20,20 @@ func down(x float64) float64 { return math.Nextafter(x, -inf) }
 func lat(deg float64) route.Point { return route.Point{Lat: deg} }
 func lon(deg float64) route.Point { return route.Point{Lon: deg} }
 
+// quotient returns the number about x unit that divided by the unit is x, to the last digit, or the next above.
+func quotient(x, unit float64) float64 {
+	w := x * unit * (1 - 1e-15)
+	for w/unit < x {
+		w = up(w)
+	}
+	return w
+}
+
 // TestValuesOnTheBorders: where the stated range of a formula is closed, its border has a value.
 func TestValuesOnTheBorders(t *testing.T) {
 	const most = math.MaxFloat64
 	first := func(a, _ float64) float64 { return a }
+	second := func(_, b float64) float64 { return b }
 	sweep := func(eye, visibility float64) float64 {
 		w, err := route.SweepWidth(route.TargetRaft1, eye, visibility)
 		if err != nil {
@@ -37,6 +47,7 @@ func TestValuesOnTheBorders(t *testing.T) {
 	}{
 		{"wind chill at 10 C, where there is an index", route.WindChill(10, 20*route.KmPerHour), 13.12 + 6.215 + (3.965-11.37)*math.Pow(20, 0.16)},
 		{"wind chill at 4.8 km/h", route.WindChill(5, up(4.8*route.KmPerHour)), 13.12 + 3.1075 + (1.9825-11.37)*math.Pow(4.8, 0.16)},
+		{"wind chill at what divides to 4.8 km/h", route.WindChill(5, quotient(4.8, route.KmPerHour)), 13.12 + 3.1075 + (1.9825-11.37)*math.Pow(4.8, 0.16)},
 		{"wind chill below 4.8 km/h", route.WindChill(5, 4.7999*route.KmPerHour), 5},
 		{"wind chill above 10 C", route.WindChill(up(10), 20*route.KmPerHour), 10},
 		{"wind chill in a calm", route.WindChill(-5, 0), -5},
@@ -93,6 +104,8 @@ func TestValuesOnTheBorders(t *testing.T) {
 		{"Sun in 40 centuries", route.SunAtJulian(2451545 + 40*36525).Eccentricity, 0.016708634 - 40*0.000042037 - 1600*0.0000001267},
 		{"north at the pole", route.MeridionalParts(90), inf},
 		{"south at the pole", route.MeridionalParts(-90), -inf},
+		{"made good at the largest speed", second(route.HeadingFor(0, most, route.Velocity{})), most},
+		{"drift in a time without bound", route.SetAndDrift(lat(0), lat(1), most).Speed(), route.Inverse(lat(0), lat(1)).Distance / most},
 		{"the fastest motion", route.Toward(most, 90).East, most},
 	} {
 		if c.got != c.want {
@@ -247,6 +260,18 @@ func TestErrorsBeyondTheBorders(t *testing.T) {
 		_, err := route.Drifter{Craft: route.Crafts()[0], Wind: still, Seconds: steps, Step: 1}.Cloud(n, 1)
 		return err
 	}
+	// A cloud that is let in, and ends at its first wind.
+	let := func(n int, steps float64) error {
+		_, err := route.Drifter{Craft: route.Crafts()[0], Wind: steady(route.Velocity{East: inf}), Seconds: steps, Step: 1}.Cloud(n, 1)
+		return err
+	}
+	along := func(start float64) error {
+		return drift(func(d *route.Drifter) { d.Craft, d.Start, d.Stream = route.Craft{}, lat(start), steady(route.Toward(1, 90)) })
+	}
+	onTrack := func(s ...route.Stretch) error {
+		_, err := route.CrossOnOneTrack(route.Leg{Distance: 1}, 1, s)
+		return err
+	}
 	sweep := func(eye, visibility float64) error {
 		_, err := route.SweepWidth(route.TargetPerson, eye, visibility)
 		return err
@@ -305,6 +330,12 @@ func TestErrorsBeyondTheBorders(t *testing.T) {
 		{"more than a sure gybe", drift(func(d *route.Drifter) { d.Gybe = 1.01 / 1024; d.Step = 1024 }), route.ErrInput, "gybe"},
 		{"a gybe below 0", drift(func(d *route.Drifter) { d.Gybe = -1e-9 }), route.ErrInput, "gybe -1e-09"},
 		{"2 members", cloud(2, 1), nil, ""},
+		{"100000 members", let(100000, 1), route.ErrInput, "are not velocities"},
+		{"1000 members of 19999 steps, 20 million positions", let(1000, 19999), route.ErrInput, "are not velocities"},
+		{"along 85 north", along(85), nil, ""},
+		{"along 85 south", along(-85), nil, ""},
+		{"beyond 85 north", along(up(85)), route.ErrPosition, "passes 85 degrees"},
+		{"beyond 85 south", along(down(-85)), route.ErrPosition, "passes 85 degrees"},
 		{"100001 members", cloud(100001, 1), route.ErrInput, "100001 members of 1 steps"},
 		{"1001 members of 19980 steps, over 20 million positions", cloud(1001, 19980), route.ErrInput, "1001 members of 19980 steps"},
 		{"eye at 8 ft", sweep(8*route.Foot, 5000), nil, ""},
@@ -326,6 +357,8 @@ func TestErrorsBeyondTheBorders(t *testing.T) {
 		{"a speed without end", cross(1, inf, hour), route.ErrInput, "speed +Inf"},
 		{"the longest leg", cross(most, 1, hour), route.ErrNotReached, "3600 s are not enough"},
 		{"second stretch of no time", cross(1e9, 1, hour, route.Stretch{}), route.ErrInput, "stretch 2"},
+		{"a stretch without bound", cross(100, 1, route.Stretch{Seconds: most}), nil, ""},
+		{"a stream of the largest number across", onTrack(route.Stretch{Seconds: 1, Water: route.Velocity{East: most}}), route.ErrCrossSet, "stretch 1"},
 		{"third stretch of a time without end", cross(1e9, 1, hour, hour, route.Stretch{Seconds: inf}), route.ErrInput, "stretch 3"},
 		{"first stretch of a stream without end", cross(1e9, 1, route.Stretch{Seconds: 1, Water: route.Velocity{East: inf}}), route.ErrInput, "stretch 1"},
 		{"a goal not reached", cross(10000, 2, hour), route.ErrNotReached, "3600 s are not enough for 10000 m at 2 m/s"},

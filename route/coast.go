@@ -163,7 +163,7 @@ func each(ps []Point, ring bool, f func(p, q Point)) {
 	for i := 1; i < len(ps); i++ {
 		f(ps[i-1], ps[i])
 	}
-	if ring && len(ps) > 1 && ps[len(ps)-1] != ps[0] {
+	if ring && len(ps) > 0 && ps[len(ps)-1] != ps[0] {
 		f(ps[len(ps)-1], ps[0])
 	}
 }
@@ -273,20 +273,6 @@ func shoreAt(p, at Point, onLand bool) Shore {
 		leg.Course = math.NaN()
 	}
 	return Shore{Point: at, Distance: leg.Distance, Bearing: leg.Course, OnLand: onLand}
-}
-
-// radiusAlong returns the radius of curvature of the ellipsoid at a latitude
-// in a direction (Euler's theorem).
-func radiusAlong(lat, bearing float64) float64 {
-	m, n := Radii(lat)
-	s, c := sincosd(bearing)
-	return 1 / (c*c/m + s*s/n)
-}
-
-// chord2 returns the square of the chord over an arc.
-func chord2(arc, radius float64) float64 {
-	c := 2 * radius * math.Sin(min(arc/(2*radius), math.Pi/2))
-	return c * c
 }
 
 // ShoreWind is a wind, or any other motion, seen from the nearest shore.

@@ -16,7 +16,7 @@ func scanWinding(c *Coast, p Point) int {
 }
 
 func scanSight(c *Coast, p Point, bearing, limit float64) float64 {
-	best := chord2(limit, radiusAlong(p.Lat, bearing))
+	best := limit * limit
 	east, north, _ := axes(p)
 	v := newSight(geocentric(p), east, north, bearing)
 	var at *Point

@@ -146,7 +146,7 @@ func ColdTimes(water float64) (ColdRow, bool) {
 		return ColdRow{}, false
 	}
 	for _, r := range ColdTable() {
-		if water > r.Above && water <= r.To {
+		if water <= r.To { // each begins where the one before it ends
 			return r, true
 		}
 	}

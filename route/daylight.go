@@ -134,44 +134,47 @@ func (s sky) transit() (float64, bool) {
 	return t, math.Abs(t) <= 0.51
 }
 
+// above returns how far the Sun stands above an altitude, degrees.
+func (s sky) above(days, altitude float64) float64 {
+	h, dec := s.hour(days)
+	a, _ := altitudeAt(s.p, dec, h)
+	return a - altitude
+}
+
 // event returns when, on one side of the transit, the Sun passes an altitude.
 func (s sky) event(transit, altitude, side float64) (float64, SunState) {
-	up := func(days float64) float64 {
-		h, dec := s.hour(days)
-		a, _ := altitudeAt(s.p, dec, h)
-		return a - altitude
-	}
 	lo, hi := transit, transit+side/2 // high Sun, low Sun
-	if !(up(lo) > 0) {
+	if !(s.above(lo, altitude) > 0) {
 		return 0, StaysBelow
 	}
-	if !(up(hi) < 0) {
+	if !(s.above(hi, altitude) < 0) {
 		return 0, StaysAbove
 	}
-	// The hour angle of the altitude for the declination of the last guess: the
-	// published iteration. It settles in a few passes except on grazing days.
-	t := lo
-	for range 8 {
-		_, dec := s.hour(t)
-		next := transit + side*SemiDiurnalArc(s.p.Lat, dec, altitude)/360
-		// The transit moves with the equation of time during the day.
-		h, _ := s.hour(next)
-		next += (side*SemiDiurnalArc(s.p.Lat, dec, altitude) - h) / 360
-		if math.Abs(next-t) < 1e-8 {
-			if math.Abs(up(next)) < 1e-5 {
-				return next, Happens
-			}
-			break
-		}
-		t = next
+	if t, ok := s.settle(transit, altitude, side); ok {
+		return t, Happens
 	}
 	for range 40 {
 		mid := (lo + hi) / 2
-		if up(mid) > 0 {
+		if s.above(mid, altitude) > 0 {
 			lo = mid
 		} else {
 			hi = mid
 		}
 	}
 	return (lo + hi) / 2, Happens
+}
+
+// settle goes from a guess to the hour angle of the altitude for the
+// declination at the guess, and so on: the published iteration. It settles in
+// a few passes except on grazing days.
+func (s sky) settle(t, altitude, side float64) (float64, bool) {
+	for range 8 {
+		h, dec := s.hour(t)
+		next := t + (side*SemiDiurnalArc(s.p.Lat, dec, altitude)-h)/360
+		if math.Abs(next-t) < 1e-8 {
+			return next, math.Abs(s.above(next, altitude)) < 1e-5
+		}
+		t = next
+	}
+	return t, false
 }

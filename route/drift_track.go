@@ -189,7 +189,7 @@ func shift(p Point, v Velocity, dt float64) Point {
 	m, _ := wgs84.radii(p.Lat)
 	dlat := v.North * dt / m * deg
 	mid := p.Lat + dlat/2
-	if !(math.Abs(mid) < 85) {
+	if !(math.Abs(mid) <= 85) {
 		return nowhere
 	}
 	m, n := wgs84.radii(mid)
@@ -265,7 +265,7 @@ func (d Drifter) Cloud(n int, seed uint64) (Cloud, error) {
 		points, right := make([]Point, n), 0
 		for i := range members {
 			m := &members[i]
-			if d.Gybe > 0 && r.Float64() < chance {
+			if r.Float64() < chance {
 				m.side = -m.side
 			}
 			if err := d.move(m, m.at, from, dt); err != nil {

@@ -358,6 +358,113 @@ func TestValueAndLimit(t *testing.T) {
 	within(t, "from the north, to the right of a look at the land", along, 5, 1e-12)
 }
 
+// adrift asks for an exit at so many metres north and east of 50 N 7 E, in a stream and with a way through the water.
+func adrift(t *testing.T, north, east float64, stream Field, way Velocity, change func(*Escape)) Out {
+	t.Helper()
+	q := calmEscape()
+	q.Posture, q.Stream, q.Wind = Drifting(), stream, Steady(Velocity{})
+	q.Way = func(float64, Velocity) Velocity { return way }
+	if change != nil {
+		change(&q)
+	}
+	o, err := q.Reach(openExit("X", Direct(Direct(q.From, 0, north).To, 90, east).To))
+	if err != nil {
+		t.Fatal(err)
+	}
+	return o
+}
+
+// TestConeOfADrift: the cone is as wide as the sine of 15 degrees times the way through the water to where the exit is abeam, and
+// all of it, some of it or none of it is within 150 m of the exit. At 1 m/s through the water and 3 m/s of stream, 1000 m are 250 m
+// of way and 64.7 m of cone, 2000 m are 500 m, 200 of them in the second step, and 129.4 m.
+func TestConeOfADrift(t *testing.T) {
+	for _, c := range []struct {
+		north, east float64
+		want        State
+	}{
+		{1000, 80, Landable}, {1000, 90, Unknown}, {1000, 210, Unknown}, {1000, 220, OutOfReach},
+		{2000, 15, Landable}, {2000, 25, Unknown}, {2000, 275, Unknown}, {2000, 285, OutOfReach},
+	} {
+		for _, side := range []float64{-1, 1} {
+			o := adrift(t, c.north, side*c.east, Steady(Toward(3, 0)), Toward(1, 0), nil)
+			if o.State != c.want {
+				t.Errorf("%v m along and %v m off: %v, %v", c.north, c.east, o.State, o.Why)
+			}
+			if c.want != OutOfReach {
+				within(t, "seconds", o.Seconds, c.north/4, 0.1)
+			}
+		}
+	}
+}
+
+// TestDriftEndsWithItsTime: the last step of a drift is as long as what is left of the time. In 450 s at 1 m/s an exit 700 m away
+// is not come within 150 m of; one 590 m away is, 440 m from the start.
+func TestDriftEndsWithItsTime(t *testing.T) {
+	latest := func(q *Escape) { q.Latest = noon.Add(450 * time.Second) }
+	for metres, want := range map[float64]State{590: Landable, 700: OutOfReach} {
+		if o := adrift(t, metres, 0, Steady(Toward(1, 0)), Velocity{}, latest); o.State != want {
+			t.Errorf("%v m: %v, %v", metres, o.State, o.Why)
+		}
+	}
+}
+
+// TestDriftThatComesBack: a drift that passes an exit 300 m off and is brought back to it by the turn of the stream reaches it.
+func TestDriftThatComesBack(t *testing.T) {
+	turns := func(at time.Time, _ Point) Velocity {
+		if at.Before(noon.Add(1500 * time.Second)) {
+			return Toward(1, 0)
+		}
+		return Toward(1, 180+math.Atan2(300, 500)*180/math.Pi) // from 1500 m north to the exit
+	}
+	o := adrift(t, 1000, -300, turns, Velocity{}, nil)
+	if o.State != Landable {
+		t.Errorf("%v, %v", o.State, o.Why)
+	}
+	within(t, "seconds", o.Seconds, 1500+math.Hypot(300, 500), 0.5)
+}
+
+// TestReachedAsEnduranceEnds: an exit that is reached at the very end of endurance is reached, and not a moment sooner.
+func TestReachedAsEnduranceEnds(t *testing.T) {
+	q := calmEscape()
+	e := openExit("X", Direct(q.From, 30, 400).To)
+	o, err := q.Reach(e)
+	if err != nil || o.State != Landable {
+		t.Fatal(o, err)
+	}
+	for _, x := range []struct {
+		endurance float64
+		want      State
+	}{{o.Seconds, Landable}, {math.Nextafter(o.Seconds, 0), OutOfReach}} {
+		q.Posture.Endurance = x.endurance
+		if o, err := q.Reach(e); err != nil || o.State != x.want {
+			t.Errorf("%v s of endurance: %+v, %v", x.endurance, o, err)
+		}
+	}
+}
+
+// TestLargestNumbersAreKnown: the largest number is a number, of either sign.
+func TestLargestNumbersAreKnown(t *testing.T) {
+	for _, x := range []float64{math.MaxFloat64, -math.MaxFloat64} {
+		v, known := Known(x).Get()
+		l, ok := LimitOf(x).Get()
+		if !known || !ok || v != x || l != x {
+			t.Errorf("%v: %v, %v and %v, %v", x, v, known, l, ok)
+		}
+	}
+}
+
+// TestStepsOfGaps: a run of 100000 steps is walked and one of 100001 is not. The pace fails at the start, so that none is taken.
+func TestStepsOfGaps(t *testing.T) {
+	points := []Point{{50, 7}, {51, 7}}
+	length := Inverse(points[0], points[1]).Distance
+	for steps, says := range map[float64]string{99999.5: "pace at 0 m", 100000.5: "100001 steps of"} {
+		_, err := Gaps(points, nil, calmEscape(), func(float64) float64 { return math.NaN() }, length/steps)
+		if err == nil || !strings.Contains(err.Error(), says) {
+			t.Errorf("%v steps: %v", steps, err)
+		}
+	}
+}
+
 func BenchmarkReach(b *testing.B) {
 	q := calmEscape()
 	q.Way = nil

@@ -39,11 +39,11 @@ func (c *Coast) Fetch(p Point, bearing, limit float64) float64 {
 	return c.sighted(p, geocentric(p), east, north, bearing, limit)
 }
 
-// sighted is Fetch of a place afloat. The chord finds the shore, the geodesic
-// measures how far it is.
+// sighted is Fetch of a place afloat. The chord, which is never the longer,
+// finds the shore; the geodesic measures how far it is.
 func (c *Coast) sighted(p Point, eye, east, north vec, bearing, limit float64) float64 {
 	v := newSight(eye, east, north, bearing)
-	s, t := c.tree.look(&v, chord2(limit, radiusAlong(p.Lat, bearing)))
+	s, t := c.tree.look(&v, limit*limit)
 	if s == nil {
 		return limit
 	}

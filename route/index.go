@@ -93,14 +93,15 @@ func newTree(segs []segment) tree {
 	if len(segs) == 0 {
 		return t
 	}
-	t.nodes = make([]node, 0, 2*(len(segs)/(leafSize/2)+1))
 	order := make([]int32, len(segs))
 	mid := make([]vec, len(segs))
 	for i := range segs {
 		order[i] = int32(i)
 		mid[i] = along(segs[i].a, segs[i].b, 0.5)
 	}
-	b := builder{segs: segs, mid: mid, order: order, nodes: t.nodes}
+	// A leaf holds two segments or more unless it is alone, so there are no
+	// more nodes than segments.
+	b := builder{segs: segs, mid: mid, order: order, nodes: make([]node, 0, len(segs))}
 	b.build(0, len(order))
 	// The segments are put in the order of the leaves along the cycles of
 	// the permutation, in place: a large coast is never held twice.
@@ -175,7 +176,7 @@ func (b *builder) build(from, to int) int32 {
 // smaller (Hoare's selection).
 func (b *builder) part(from, to, k, axis int) {
 	o, m := b.order, b.mid
-	for to-from > 1 {
+	for {
 		// The median of three keeps coasts that come sorted from being slow.
 		x, y, z := m[o[from]][axis], m[o[(from+to)/2]][axis], m[o[to-1]][axis]
 		pivot := max(min(x, y), min(max(x, y), z))

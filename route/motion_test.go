@@ -241,6 +241,24 @@ func TestCloudScatterGrowsWithTheWind(t *testing.T) {
 	near(t, "the slowest member", least, -0.095, 0.00501)
 }
 
+// TestSlopeOfNothingIsNotDrawnAgain: a slope of 0 is not negative, so the members of a craft that does not go downwind diverge as
+// those of one that does.
+func TestSlopeOfNothingIsNotDrawnAgain(t *testing.T) {
+	var across [2][]float64
+	for i, slope := range []float64{0, 0.01} {
+		craft := plain
+		craft.Downwind, craft.Right.Scatter, craft.Left.Scatter = route.Fit{Slope: slope}, 0.1, 0.1
+		c, err := route.Drifter{Craft: craft, Wind: steady(route.From(10, 180)), Seconds: 1, Step: 1}.Cloud(20, 9)
+		if err != nil {
+			t.Fatal(err)
+		}
+		across[i], _ = motions(t, c)
+	}
+	for i := range across[0] {
+		near(t, fmt.Sprint("member ", i), across[0][i], across[1][i], 1e-6)
+	}
+}
+
 // TestSpreadByHand: ten members on the equator, two each at 1 to 5 hundredths of a degree from their middle: the mean square
 // distance is that of (1 + 4 + 9 + 16 + 25)/5, half of them are within three and nine tenths within five.
 func TestSpreadByHand(t *testing.T) {
@@ -302,7 +320,7 @@ func TestBestHeadingByHand(t *testing.T) {
 			t.Errorf("track %v: %+v, %v, %v", track, s, held, err)
 		}
 	}
-	if _, _, err := route.BestHeading(0, 1, route.Toward(1, 180)); !errors.Is(err, route.ErrNoProgress) {
+	if _, _, err := route.BestHeading(0, 1, route.Toward(1, 180)); !errors.Is(err, route.ErrNoProgress) || !strings.Contains(err.Error(), "-1 m/s along the track 0, speed 1 m/s") {
 		t.Errorf("as fast as the stream against it: %v", err)
 	}
 	if s, held, err := route.BestHeading(60, 1, route.Toward(0.5, 330)); err != nil || !held {
@@ -416,6 +434,19 @@ func TestPlansEndWithTheStretch(t *testing.T) {
 		t.Fatal(err)
 	}
 	near(t, "against a slower stream", x.Seconds, 3600, 1e-9)
+	// In a stream of 5 m/s a board of 3 m/s can still make the track on which 4 m/s of the stream lie along it, and no other: by
+	// heading straight against the 3 m/s across.
+	if x, err = route.CrossOnOneHeading(route.Leg{Distance: 4000}, 3, []route.Stretch{{Water: route.Velocity{East: 3, North: 4}, Seconds: 3600}}); err != nil {
+		t.Fatal(err)
+	}
+	near(t, "on the edge of what can be reached", x.Seconds, 1000, 1e-9)
+	nearDeg(t, "against the stream across", x.Headings[0], 270, 1e-9)
+	// A plan of one stretch is never off the line at the end of one: it ends on it.
+	for course := 10.0; course < 360; course += 50 {
+		if x, err = route.CrossOnOneHeading(route.Leg{Distance: 1234, Course: course, End: course}, 2, []route.Stretch{{Water: route.Velocity{East: 0.7, North: 0.3}, Seconds: 3600}}); err != nil || x.Farthest != 0 {
+			t.Errorf("course %v: %v m off the line, %v", course, x.Farthest, err)
+		}
+	}
 	if _, err = route.CrossOnOneTrack(route.Leg{Distance: 1e5}, 1, []route.Stretch{{Seconds: 3600}, {Seconds: 60, Water: route.Toward(2, 90)}}); !errors.Is(err, route.ErrCrossSet) || !strings.Contains(err.Error(), "stretch 2") {
 		t.Error(err)
 	}

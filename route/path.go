@@ -27,25 +27,19 @@ func (l Leg) Offset(p Point) (along, right float64) {
 	foot, course := l.From, l.Course
 	for range 20 {
 		to := Inverse(foot, p)
-		sa, ca := sincosd(to.Course - course)
+		_, ca := sincosd(to.Course - course)
 		sd, cd := math.Sincos(to.Distance / MeanRadius)
 		step := MeanRadius * math.Atan2(sd*ca, cd)
 		along += step
-		right = to.Distance
-		if sa < 0 {
-			right = -right
-		}
 		if math.Abs(step) < 1e-7 {
 			break
 		}
 		d := Direct(l.From, l.Course, along)
 		foot, course = d.To, d.End
 	}
-	if to := Inverse(foot, p); !math.IsNaN(to.Distance) {
-		sa, _ := sincosd(to.Course - course)
-		right = to.Distance * sa // 0 on the line, where the course means nothing
-	}
-	return along, right
+	to := Inverse(foot, p)
+	sa, _ := sincosd(to.Course - course)
+	return along, to.Distance * sa // 0 on the line, where the course means nothing
 }
 
 // Path is a route over the water: geodesics from one position to the next.

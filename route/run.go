@@ -241,7 +241,7 @@ func filePosition(lat, lon float64) (Point, error) {
 	if !(lon >= -360 && lon <= 360) {
 		return Point{}, fmt.Errorf("longitude %v is outside -180 to 180", lon)
 	}
-	if lon < -180 || lon > 180 {
+	if lon != 180 { // as good as -180, and written back as it was read
 		lon = wrapLon(lon)
 	}
 	return Point{Lat: lat, Lon: lon}, nil

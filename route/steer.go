@@ -222,18 +222,13 @@ func firstRoot(a, b, c float64) (float64, bool) {
 		return 0, false
 	}
 	// c/(b + sqrt) is the smaller positive root for b > 0, whatever the sign
-	// of a, and loses nothing where a is small.
+	// of a, and loses nothing where a is small; for b <= 0 it is the only one,
+	// and there is one if the sum is above 0.
 	q := b + math.Sqrt(disc)
 	if q > 0 {
 		return c / q, true
 	}
-	if c == 0 {
-		return 0, true
-	}
-	if a < 0 { // b <= 0: one root on each side of zero
-		return q / a, q < 0
-	}
-	return 0, false
+	return 0, c == 0
 }
 
 func oneHeading(leg Leg, goal, through Velocity, speed, seconds float64, stream []Stretch) Crossing {

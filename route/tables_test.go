@@ -2,6 +2,7 @@ package route_test
 
 import (
 	"errors"
+	"fmt"
 	"math"
 	"strings"
 	"testing"
@@ -105,6 +106,50 @@ func TestHaywardIsTheFormulaAndNoMore(t *testing.T) {
 	for _, bad := range []float64{-3, 20.1, 23.1, 25, math.NaN(), math.Inf(1)} {
 		if s := route.HaywardTime(bad); !math.IsNaN(s) {
 			t.Errorf("water %v: %v s, want NaN", bad, s)
+		}
+	}
+}
+
+// TestColdTableIsThePrintedOne: the table of expected times as it is printed, the water in Fahrenheit up to and with, the times in
+// minutes: [USSARTF-Cold]. A border belongs to the colder row; 45 C is the warmest water there is an answer for.
+func TestColdTableIsThePrintedOne(t *testing.T) {
+	rows := route.ColdTable()
+	for i, c := range []struct{ fahrenheit, exhaustedFrom, exhaustedTo, limitFrom, limitTo float64 }{
+		{32.5, 0, 15, 0, 45},
+		{40, 15, 30, 30, 90},
+		{50, 30, 60, 60, 180},
+		{60, 60, 120, 60, 360},
+		{70, 120, 420, 120, 2400},
+		{80, 180, 720, 180, inf},
+		{inf, inf, inf, inf, inf},
+	} {
+		r := rows[i]
+		for name, x := range map[string][2]float64{
+			"water":           {r.To, (c.fahrenheit - 32) / 1.8},
+			"exhaustion from": {r.ExhaustionFrom, c.exhaustedFrom * 60}, "exhaustion to": {r.ExhaustionTo, c.exhaustedTo * 60},
+			"limit from": {r.LimitFrom, c.limitFrom * 60}, "limit to": {r.LimitTo, c.limitTo * 60},
+		} {
+			if x[0] != x[1] {
+				near(t, fmt.Sprint("row ", i, " ", name), x[0], x[1], 1e-12)
+			}
+		}
+		if i < 6 {
+			on, ok := route.ColdTimes(r.To)
+			over, ok2 := route.ColdTimes(up(r.To))
+			if !ok || !ok2 || on != r || over != rows[i+1] {
+				t.Errorf("water %v: %+v, and a little warmer %+v", r.To, on, over)
+			}
+		}
+	}
+	for water, want := range map[float64]bool{-2: true, down(-2): false, 45: true, up(45): false} {
+		if _, ok := route.ColdTimes(water); ok != want {
+			t.Errorf("water %v: %v", water, ok)
+		}
+	}
+	// The phases say their times in words too: 1 to 5 minutes, 5 to 15, 30 or more: [ColdBootCamp].
+	for i, want := range [][2]float64{{1, 5}, {5, 15}, {30, inf}} {
+		if p := route.ColdPhases()[i]; p.From != want[0]*60 || p.To != want[1]*60 {
+			t.Errorf("%s from %v to %v s, want minutes %v", p.Name, p.From, p.To, want)
 		}
 	}
 }

@@ -199,7 +199,7 @@ func BestHeading(track, speed float64, water Velocity) (s Steer, held bool, err 
 	t := wrapDeg(set + side*edge)
 	made := math.Sqrt((drift - speed) * (drift + speed))
 	off := math.Abs(wrapLon(t - track))
-	if !(off < 90) || !(made > 0) {
+	if !(off < 90) {
 		return Steer{}, false, fmt.Errorf("%w: the nearest track that can be made is %.0f, %.0f degrees off", ErrNoProgress, t, off)
 	}
 	h := wrapDeg(t + side*90)

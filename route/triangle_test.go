@@ -2,6 +2,7 @@ package route_test
 
 import (
 	"errors"
+	"fmt"
 	"math"
 	"testing"
 
@@ -172,6 +173,48 @@ func TestVaryingSpeedAgreesWithItself(t *testing.T) {
 		}
 		near(t, "made", g.Speed(), s.SpeedMade, 1e-6)
 	})
+}
+
+// TestVaryingSpeedByHand: with 1 m/s of stream across, 2 m/s hold the track 30 degrees off it. Where heading and speed settle on
+// that, a heading on which the board would be faster is not looked for; where they do not, it is, down to the last digit.
+func TestVaryingSpeedByHand(t *testing.T) {
+	const track = 40.0
+	water := route.Toward(1, track+90)
+	off := func(h float64) float64 { return math.Remainder(h-track, 360) }
+	check := func(name string, speed func(d float64) float64, correction float64) {
+		t.Helper()
+		s, err := route.HoldTrackVarying(track, func(h float64) float64 { return speed(off(h)) }, water)
+		if err != nil {
+			t.Errorf("%s: %v", name, err)
+			return
+		}
+		near(t, name+": correction", s.Correction, correction, 1e-7)
+		nearDeg(t, name+": heading", s.Heading, track+correction, 1e-7)
+		near(t, name+": track", s.Track, track, 0)
+		near(t, name+": water", s.Water, speed(correction), 1e-9)
+		near(t, name+": made", s.SpeedMade, speed(correction)*cosd(correction), 1e-7)
+	}
+	check("one speed", func(float64) float64 { return 2 }, -30)
+	check("a faster heading that is not asked", func(d float64) float64 {
+		if math.Abs(d+10) < 2 {
+			return 1 / sind(10)
+		}
+		return 2
+	}, -30)
+	// No speed to hold the track with on the track itself, so that all headings are searched; 31 is half way between two of them,
+	// where 1/sin 31 times sin 31 is the stream to the last digit.
+	for _, d := range []float64{31, 30, 30.5, 29.75, 33.3} {
+		v := 1 / sind(d)
+		for i := 0; i < 4 && v*sind(d) != 1; i++ {
+			v = up(v)
+		}
+		check(fmt.Sprint("searched ", d), func(x float64) float64 {
+			if math.Abs(x) < 5 {
+				return 0.5
+			}
+			return v
+		}, -d)
+	}
 }
 
 func TestVaryingSpeedSaysSo(t *testing.T) {
