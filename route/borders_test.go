@@ -266,7 +266,9 @@ func TestErrorsBeyondTheBorders(t *testing.T) {
 		return err
 	}
 	along := func(start float64) error {
-		return drift(func(d *route.Drifter) { d.Craft, d.Start, d.Stream = route.Craft{}, lat(start), steady(route.Toward(1, 90)) })
+		return drift(func(d *route.Drifter) {
+			d.Craft, d.Start, d.Stream = route.Craft{}, lat(start), steady(route.Toward(1, 90))
+		})
 	}
 	onTrack := func(s ...route.Stretch) error {
 		_, err := route.CrossOnOneTrack(route.Leg{Distance: 1}, 1, s)

@@ -58,6 +58,7 @@ func TestEdgesOfACoast(t *testing.T) {
 	}{
 		{nil, []route.Polygon{{ring}, {ring, ring[:2]}}, "polygon 1 ring 1: 2 different positions in a row, of at least 3"},
 		{nil, []route.Polygon{{ring}, {}}, "polygon 1 has no ring"},
+		{nil, []route.Polygon{{ring}, {nil}}, "polygon 1 ring 0: 0 different positions in a row, of at least 3"},
 		{[][]route.Point{ring, {a, a, a}}, nil, "line 1: it is not 2 different"},
 		{[][]route.Point{ring, {a, lat(1), lat(91)}}, nil, "line 1: position 2"},
 	} {
@@ -87,8 +88,8 @@ func TestFetchToItsLimit(t *testing.T) {
 				c := coast(t, [][]route.Point{wall})
 				shore := c.Fetch(from, b, 5e6)
 				near(t, fmt.Sprint("shore from ", from, d, b), shore, d, 1e-3*d)
-				near(t, fmt.Sprint("within ", from, d, b), c.Fetch(from, b, shore*1.0001+0.2), shore, 1e-6*d)
-				near(t, fmt.Sprint("beyond ", from, d, b), c.Fetch(from, b, shore*0.9999), shore*0.9999, 0)
+				near(t, fmt.Sprint("within ", from, d, b), c.Fetch(from, b, shore*(1+1e-9)), shore, 1e-9*d)
+				near(t, fmt.Sprint("beyond ", from, d, b), c.Fetch(from, b, shore*(1-1e-9)), shore*(1-1e-9), 0)
 				near(t, fmt.Sprint("away ", from, d, b), c.Fetch(from, b+180, 5e6), 5e6, 0)
 				near(t, fmt.Sprint("a rose ", from, d, b), c.FetchRose(from, 72, 5e6)[int(b)/5], shore, 0)
 			}

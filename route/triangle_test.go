@@ -196,7 +196,7 @@ func TestVaryingSpeedByHand(t *testing.T) {
 	}
 	check("one speed", func(float64) float64 { return 2 }, -30)
 	check("a faster heading that is not asked", func(d float64) float64 {
-		if math.Abs(d+10) < 2 {
+		if math.Abs(d+10) < 3 {
 			return 1 / sind(10)
 		}
 		return 2
