@@ -123,40 +123,24 @@ func (s *surge) separatrixForce(w train, e effort, u, start float64) float64 {
 	return illinois(func(f float64) float64 { return s.needed(w, f, e, u) - start }, lo, glo, hi, ghi, 1e-7*hi)
 }
 
-// illinois is false position that cannot stall: the end kept twice has its
-// value halved. The root is bracketed throughout.
+// illinois is false position that cannot stall: the value at an end that stays
+// is halved. The root between a and b is bracketed throughout.
 func illinois(g func(float64) float64, a, ga, b, gb, tol float64) float64 {
-	side := 0
 	for range 100 {
-		if !(math.Abs(b-a) > tol) {
+		x := b - gb*(b-a)/(gb-ga)
+		step := math.Abs(x - b)
+		gx := g(x)
+		if (gx > 0) != (gb > 0) {
+			a, ga = b, gb
+		} else {
+			ga /= 2
+		}
+		b, gb = x, gx
+		if step <= tol || gx == 0 {
 			break
 		}
-		x := (a*gb - b*ga) / (gb - ga)
-		gx := g(x)
-		if gx == 0 || math.IsNaN(gx) {
-			return x
-		}
-		if (gx > 0) == (gb > 0) {
-			if math.Abs(x-b) <= tol {
-				return x
-			}
-			b, gb = x, gx
-			if side == 1 {
-				ga /= 2
-			}
-			side = 1
-		} else {
-			if math.Abs(x-a) <= tol {
-				return x
-			}
-			a, ga = x, gx
-			if side == -1 {
-				gb /= 2
-			}
-			side = -1
-		}
 	}
-	return (a*gb - b*ga) / (gb - ga)
+	return b
 }
 
 // damping returns β: the secant damping b over the separatrix, scaled.

@@ -56,6 +56,7 @@ type field struct {
 	speed, sigma float64
 	sprinting    float64 // P
 	rate         float64 // 1/s, variance rate: σ of the acceleration over σ of the speed
+	passes       int     // over the bands, to get there
 }
 
 // weigh fills in what depends on the board: its length and its mass.
@@ -102,7 +103,9 @@ func (s *surge) settle(bs *bins, u, g, start, wide, tol float64) field {
 	}
 	waves := bs.b[:bs.n]
 	v, sigma := start, wide
-	for range 200 {
+	passes := 0
+	for passes < 200 {
+		passes++
 		slope := -(1-p)*s.slope(v, s.cruise, u) - p*s.slope(v, s.sprint, u)
 		b := math.Max(2, slope)
 		b2, w2 := b*b, widening*widening*sigma*sigma
@@ -125,7 +128,7 @@ func (s *surge) settle(bs *bins, u, g, start, wide, tol float64) field {
 			wanderQ -= dw
 		}
 		if wander == 0 {
-			return field{speed: s.flat(s.cruise, u), sprinting: p}
+			return field{speed: s.flat(s.cruise, u), sprinting: p, passes: passes}
 		}
 		root := math.Sqrt(wander)
 		mean := (1-p)*s.balance(v, s.cruise, u) + p*s.balance(v, s.sprint, u) + meanPushGain*b*push
@@ -159,7 +162,7 @@ func (s *surge) settle(bs *bins, u, g, start, wide, tol float64) field {
 		q := (w.c-v)*(w.c-v) + w2
 		acc += w.force / (w.inv*q + b*b) * w.k * w.k * q
 	}
-	return field{speed: v, sigma: sigma, sprinting: p, rate: math.Sqrt(acc) / sigma}
+	return field{speed: v, sigma: sigma, sprinting: p, rate: math.Sqrt(acc) / sigma, passes: passes}
 }
 
 // fill adds the bins of a system; it returns the energy that the current

@@ -113,12 +113,19 @@ func (s *surge) slope(v float64, e effort, u float64) float64 {
 	return d
 }
 
-// flat is the root of G. G falls with v, so a bracket and Newton steps kept
-// inside it always end.
+// flat is the root of G.
 func (s *surge) flat(e effort, u float64) float64 {
+	v, _ := s.flatIn(e, u)
+	return v
+}
+
+// flatIn is flat with the number of looks at G it took. G falls with v, so a
+// bracket and Newton steps kept inside it always end.
+func (s *surge) flatIn(e effort, u float64) (v float64, looks int) {
 	lo, hi := -60.0, 60.0
-	v := math.Max(e.least*2, 1)
-	for range 80 {
+	v = math.Max(e.least*2, 1)
+	for looks < 80 {
+		looks++
 		g := s.balance(v, e, u)
 		if g == 0 {
 			break
@@ -128,15 +135,14 @@ func (s *surge) flat(e effort, u float64) float64 {
 		} else {
 			hi = v
 		}
-		next := v - g/s.slope(v, e, u)
-		if !(next > lo && next < hi) {
-			next = (lo + hi) / 2
-		}
-		if math.Abs(next-v) <= 1e-12*(1+math.Abs(v)) {
-			v = next
+		step := -g / s.slope(v, e, u)
+		v += step
+		if math.Abs(step) <= 1e-12*(1+math.Abs(v)) {
 			break
 		}
-		v = next
+		if !(v > lo && v < hi) {
+			v = (lo + hi) / 2
+		}
 	}
-	return v
+	return v, looks
 }
