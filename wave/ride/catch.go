@@ -29,25 +29,20 @@ func (s *surge) needed(w train, f float64, e effort, u float64) float64 {
 	cosU := math.Sqrt(math.Max(0, 1-load*load))
 	kM := w.k * s.inertia
 
-	// Leaving the equilibrium: w = σ δ + α δ², from the equation itself.
+	// Leaving the equilibrium: w = σ δ for a short way, from the equation itself.
+	const leave = 0.004
 	g1 := s.slope(w.c, e, u)
-	const d = 1e-3
-	g2 := (s.slope(w.c, e, u) - s.slope(w.c-d, e, u)) / d
 	sigma := (-g1 + math.Sqrt(g1*g1+4*kM*f*cosU)) / (2 * kM)
-	alpha := (g2*sigma*sigma/2 - f*load/2) / (3*kM*sigma + g1)
-	if !(math.Abs(alpha) < 1e3) {
-		alpha = 0
-	}
 
 	// Steps even in y, δ = span·y², crowd where the path leaves the equilibrium.
 	span := math.Pi - psiU
-	y := math.Sqrt(0.01 / span)
+	y := math.Sqrt(leave / span)
 	h := (1 - y) / separatrixSteps
 	rate := func(y, def float64) float64 {
 		g := s.balance(w.c-def, e, u) + f*math.Sin(psiU+span*y*y)
 		return 2 * y * span * g / (kM * def)
 	}
-	def := sigma*0.01 + alpha*1e-4
+	def := sigma * leave
 	for range separatrixSteps {
 		k1 := rate(y, def)
 		k2 := rate(y+h/2, def+h/2*k1)
@@ -74,7 +69,7 @@ func (s *surge) catchForce(w train, e effort, u, start float64) float64 {
 	if start >= w.c || w.k*(w.c-start) > math.Pi/4 || s.catchTime(w, f*1.001, e, u, start) <= patience {
 		return f
 	}
-	lo, hi := f, f+w.k*s.inertia*(w.c-start)*(w.c-start)/4
+	lo, hi := f, 2*f
 	for range 60 {
 		if s.catchTime(w, hi, e, u, start) <= patience {
 			break
