@@ -20,6 +20,7 @@ func TestBalanceIsSettled(t *testing.T) {
 		{Swell: System{Hs: 2.5, Tp: 5}, Wind: 20, Depth: deep},
 		{WindSea: System{Hs: 0.6, Tp: 2.9}, Wind: -3, Current: -0.2, Depth: 5},
 	}
+	passes, most := 0, 0
 	for _, who := range []Paddler{{}, {Craft: Ski}, {Mass: 130, Cruise: 1.4, Sprint: 2.4}, {Mass: 60, Cruise: 2.4, Sprint: 4.4}} {
 		p, err := who.Prepare()
 		if err != nil {
@@ -29,6 +30,7 @@ func TestBalanceIsSettled(t *testing.T) {
 			var bs bins
 			p.load(&bs, &sea)
 			got := p.mean(&bs, &sea)
+			passes, most = passes+got.passes, max(most, got.passes)
 			s, u := &p.surge, p.surge.share*sea.Wind
 			part, v, sigma := got.sprinting, got.speed, got.sigma
 			for range 400 {
@@ -48,6 +50,33 @@ func TestBalanceIsSettled(t *testing.T) {
 			if !(math.Abs(v-got.speed) <= 1e-6 && math.Abs(sigma-got.sigma) <= 1e-6) {
 				t.Errorf("%+v in %+v: %v and %v, settled %v and %v", who, sea, got.speed, got.sigma, v, sigma)
 			}
+		}
+	}
+	// Nine passes in the mean; the half steps from the slow side are what takes longer.
+	if mean := float64(passes) / 32; !(mean <= 9) || most > 27 {
+		t.Errorf("%v passes in the mean, %d at most", mean, most)
+	}
+}
+
+// TestFlatInFewLooks: Newton's steps to the speed on flat water end after a few, and at the root.
+func TestFlatInFewLooks(t *testing.T) {
+	for _, who := range []Paddler{{}, {Craft: Ski}, {Thrust: ConstantForce}, {Mass: 130, Cruise: 1.4, Sprint: 2.4}, {Mass: 60, Cruise: 2.4, Sprint: 4.4}} {
+		s, err := newSurge(who)
+		if err != nil {
+			t.Fatal(err)
+		}
+		total, n := 0, 0
+		for u := -20.0; u <= 20; u += 0.37 {
+			for _, e := range []effort{s.cruise, s.sprint} {
+				v, looks := s.flatIn(e, u)
+				if g := s.balance(v, e, u); !(math.Abs(g) <= 1e-9) || looks > 8 {
+					t.Errorf("%+v in %v m/s: %v N left at %v after %d looks", who, u, g, v, looks)
+				}
+				total, n = total+looks, n+1
+			}
+		}
+		if mean := float64(total) / float64(n); !(mean <= 5.5) {
+			t.Errorf("%+v: %v looks in the mean", who, mean)
 		}
 	}
 }
