@@ -331,7 +331,9 @@ type Out struct {
 // A posture without speed is carried by the stream and the wind, to within 15
 // degrees either side of downwind, the published divergence of a surf board
 // with a person. It reaches an exit if every path of that cone passes within
-// 150 m of it; if only some do, the answer is [Unknown]. For the odds of a
+// 150 m of it; if only some do, the answer is [Unknown]. It is given up once it
+// is farther off than four times the nearest it has been and a kilometre: a tide
+// that would bring it back hours later is not waited for. For the odds of a
 // drift use [Drifter].
 //
 // The conservative side of what is missing: an unknown wind, stream, coast or
@@ -520,10 +522,11 @@ func (q *Escape) drift(o *Out, end float64, endWhy string) (track float64, err e
 			o.lost(fmt.Errorf("%w: wind %v, stream %v", ErrInput, wind, stream))
 			return 0, nil
 		}
-		if speed < 1e-3 {
-			break
-		}
 		step := min(escapeStep, end-elapsed)
+		if speed < 1e-3 { // it lies where it is until the wind or the stream sets in
+			elapsed += step
+			continue
+		}
 		leg := Direct(p, v.Toward(), speed*step)
 		var clear float64
 		if clear, ashore, err = q.ashore(o, leg); err != nil {

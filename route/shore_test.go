@@ -425,6 +425,13 @@ func TestAdriftByHand(t *testing.T) {
 		}
 		return route.Toward(1, 0)
 	}
+	// slack for an hour, and on.
+	later := func(at time.Time, _ route.Point) route.Velocity {
+		if at.Before(start.Add(time.Hour)) {
+			return route.Velocity{}
+		}
+		return route.Toward(1, 0)
+	}
 	for _, c := range []struct {
 		name    string
 		metres  float64
@@ -446,6 +453,7 @@ func TestAdriftByHand(t *testing.T) {
 		{"too late", 2000, north, wall(), 1800 * time.Second, route.OutOfReach, math.NaN(), "adrift, passes 0.2 km off after 30 min; the latest hour is 12:30"},
 		{"just in time", 1940, north, wall(), 1800 * time.Second, route.Landable, 1800, ""},
 		{"slack water", 2000, route.Steady(route.Velocity{North: 0.0009}), wall(), 0, route.OutOfReach, math.NaN(), "adrift, passes 2.0 km off after 0 min"},
+		{"slack for an hour", 2000, later, wall(), 0, route.Landable, 3600 + 2000, ""},
 	} {
 		q := route.Escape{From: from, Time: start, Posture: route.Drifting(), Coast: c.coast, Wind: c.stream, Stream: c.stream}
 		if c.latest > 0 {
