@@ -55,7 +55,7 @@ func Beaufort(speed float64) (Force, error) {
 	}
 	kn := wholeKnots(speed)
 	f := 12
-	for f > 0 && kn < float64(beaufort[f].kn) {
+	for kn < float64(beaufort[f].kn) { // no speed is below force 0
 		f--
 	}
 	return Force(f), nil
@@ -82,7 +82,7 @@ func BeaufortMetric(speed float64) (Force, error) {
 	}
 	tenths := math.Round(speed * 10)
 	f := 0
-	for f < 12 && tenths > math.Round(beaufort[f].top*10) {
+	for tenths > math.Round(beaufort[f].top*10) { // and none above force 12
 		f++
 	}
 	return Force(f), nil

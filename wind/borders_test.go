@@ -4,6 +4,7 @@ import (
 	"errors"
 	"fmt"
 	"math"
+	"strings"
 	"testing"
 	"time"
 
@@ -206,6 +207,7 @@ func TestNoValueBeyondTheBorders(t *testing.T) {
 		"depth limit of an infinite wind": wind.DepthLimitedHeight(inf, 3),
 		"depth limit without depth":       wind.DepthLimitedHeight(3, 0),
 		"depth limit of infinite depth":   wind.DepthLimitedHeight(3, inf),
+		"period limit without depth":      wind.DepthLimitedPeriod(3, 0),
 		"period limit without wind":       wind.DepthLimitedPeriod(0, 3),
 		"period limit, infinite wind":     wind.DepthLimitedPeriod(inf, 3),
 		"period limit of infinite depth":  wind.DepthLimitedPeriod(3, inf),
@@ -321,10 +323,12 @@ func TestErrorsOnTheBorders(t *testing.T) {
 	}
 }
 
-// TestWordsOnTheBorders: the first and the last number of a scale have their words, its neighbours have none.
+// TestWordsOnTheBorders: the first and the last number of a scale have their words, its neighbours have none and panic in words of
+// this package.
 func TestWordsOnTheBorders(t *testing.T) {
 	for _, c := range []struct{ got, want string }{
 		{fmt.Sprint(wind.CircularDeviation([]float64{90, 90})), "0"}, // not -0
+		{fmt.Sprint(wind.Wind{Speed: 5, From: 90}.On(0)), "{0 5 90}"},
 		{wind.Force(-1).String(), "Force(-1)"}, {wind.Force(0).String(), "force 0, calm"},
 		{wind.Force(12).String(), "force 12, hurricane"}, {wind.Force(13).String(), "Force(13)"},
 		{wind.SeaState(-1).String(), "SeaState(-1)"}, {wind.SeaState(0).String(), "sea state 0, calm (glassy)"},
@@ -340,8 +344,8 @@ func TestWordsOnTheBorders(t *testing.T) {
 		"sample -1": func() { wind.Series{}.Sample(-1) }, "sample 0 of none": func() { wind.Series{}.Sample(0) }} {
 		func() {
 			defer func() {
-				if recover() == nil {
-					t.Errorf("%s did not panic", name)
+				if r := fmt.Sprint(recover()); !strings.HasPrefix(r, "wind: ") {
+					t.Errorf("%s: %s", name, r)
 				}
 			}()
 			f()

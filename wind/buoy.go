@@ -214,9 +214,6 @@ func ReadBuoy(r io.Reader) (BuoyRecord, error) {
 	if err := sc.Err(); err != nil {
 		return BuoyRecord{}, lineError(line+1, "", err)
 	}
-	if left.N <= 0 {
-		return BuoyRecord{}, readError(&table.Error{Err: table.ErrTooLarge})
-	}
 	if !head {
 		return BuoyRecord{}, readError(&table.Error{Err: ErrEmpty, Want: "a header line with YY MM DD hh WDIR WSPD"})
 	}
@@ -300,7 +297,7 @@ func (h stdmetHeader) units(fields []string) error {
 		return fmt.Errorf("%w: %d units for %d columns", ErrBuoyRow, len(fields), h.fields)
 	}
 	for c, at := range h.place {
-		if at >= 0 && !slices.Contains(stdmet[c].units, fields[at]) {
+		if at >= 0 && !slices.Contains(stdmet[c].units, strings.TrimPrefix(fields[at], "#")) {
 			return fmt.Errorf("%w: column %s in %q, want %s", ErrBuoyRow, h.name[c], fields[at], stdmet[c].units[0])
 		}
 	}

@@ -84,12 +84,14 @@ func TestBuoyColumnsInAnyPlace(t *testing.T) {
 		}
 	}
 	for in, want := range map[string]error{
-		"WVHT YY MM DD hh\n1.5 2020 07 04 11\n":                           nil, // waves alone
-		"WVHT YY MM DD hh WVHT\n1.5 2020 07 04 11 1.5\n":                  wind.ErrBuoyHeader,
-		"WDIR WD WSPD YY MM DD hh\n180 180 5 2020 07 04 11\n":             wind.ErrBuoyHeader,
-		"WSPD YY MM DD hh\n5 2020 07 04 11\n":                             wind.ErrBuoyHeader, // no direction
-		"WSPD WDIR YY MM DD hh\n#kts degT yr mo dy hr\n5 2020 07 04 11\n": wind.ErrBuoyRow,
-		"YY MM DD hh WDIR WSPD\n#yr mo dy hr degT\n":                      wind.ErrBuoyRow, // a unit is missing
+		"WVHT YY MM DD hh\n1.5 2020 07 04 11\n":                                nil, // waves alone
+		"WVHT YY MM DD hh WVHT\n1.5 2020 07 04 11 1.5\n":                       wind.ErrBuoyHeader,
+		"WDIR WD WSPD YY MM DD hh\n180 180 5 2020 07 04 11\n":                  wind.ErrBuoyHeader,
+		"WSPD YY MM DD hh\n5 2020 07 04 11\n":                                  wind.ErrBuoyHeader, // no direction
+		"WSPD WDIR YY MM DD hh\n#kts degT yr mo dy hr\n5 2020 07 04 11\n":      wind.ErrBuoyRow,
+		"YY MM DD hh WDIR WSPD\n#yr mo dy hr degT\n":                           wind.ErrBuoyRow, // a unit is missing
+		"#WSPD WDIR YY MM DD hh\n#m/s degT yr mo dy hr\n5 180 2020 07 04 11\n": nil,
+		"#WSPD WDIR YY MM DD hh\n#kts degT yr mo dy hr\n5 180 2020 07 04 11\n": wind.ErrBuoyRow, // 5 knots are no 5 m/s
 	} {
 		if _, err := wind.ReadBuoy(strings.NewReader(in)); !errors.Is(err, want) {
 			t.Errorf("%q: %v, want %v", in, err, want)

@@ -244,7 +244,7 @@ func (a *averager) add(w Wind, weight float64) {
 }
 
 func (a *averager) mean() Mean {
-	if a.fail || a.n == 0 || !(a.weight > 0) {
+	if a.fail || a.n == 0 {
 		n := math.NaN()
 		return Mean{Speed: n, Vector: Velocity{n, n}, From: n, R: n, Yamartino: n, Steadiness: n, Gust: n, Lowest: n, Highest: n}
 	}

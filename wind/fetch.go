@@ -163,23 +163,23 @@ func RestrictedFetch(fetch func(from float64) float64, windFrom float64) (length
 	if math.IsNaN(windFrom) {
 		return math.NaN(), math.NaN()
 	}
-	var circle [180 + 15]float64 // the fetch from 97 degrees left of the wind to 97 right
+	var circle [2*(89+7) + 1]float64 // the fetch from 96 degrees left of the wind to 96 right
 	for i := range circle {
-		circle[i] = fetch(angle.Wrap(windFrom + float64(i-97)))
+		circle[i] = fetch(angle.Wrap(windFrom + float64(i-96)))
 		if math.IsNaN(circle[i]) {
 			return math.NaN(), math.NaN()
 		}
 	}
 	best := 0.0
 	length, from = math.NaN(), windFrom
-	for k := range 180 { // nearest the wind first, so that a tie stays near it
+	for k := range 2*89 + 1 { // nearest the wind first, so that a tie stays near it; at 90 degrees it raises nothing
 		off := (k + 1) / 2
 		if k%2 == 1 {
 			off = -off
 		}
 		mean := 0.0
 		for i := -7; i <= 7; i++ {
-			mean += circle[off+97+i] / 15
+			mean += circle[off+96+i] / 15
 		}
 		if k == 0 {
 			length = mean

@@ -98,6 +98,18 @@ func TestFetchesOfAnEvenShore(t *testing.T) {
 	if l, d := wind.RestrictedFetch(sea, 30); !math.IsInf(l, 1) || d != 54 {
 		t.Error(l, d) // 54: the first arc of 15 degrees that reaches into the opening
 	}
+	// An opening of one degree counts in the arcs of 15 degrees round it, of which the last lies 89 degrees off the wind, on either side.
+	for _, c := range []struct{ opening, length, from float64 }{{96, 100, 89}, {-96, 100, 271}, {97, 0, 0}, {-97, 0, 0}} {
+		inlet := func(from float64) float64 {
+			if apart(from, c.opening) < 0.5 {
+				return 1500
+			}
+			return 0
+		}
+		if l, d := wind.RestrictedFetch(inlet, 0); !near(l, c.length, 1e-9) || !near(d, c.from, 1e-9) {
+			t.Errorf("opening at %v: %v m from %v", c.opening, l, d)
+		}
+	}
 	if got := wind.SavilleFetch(sea, 70); !math.IsInf(got, 1) {
 		t.Error(got)
 	}

@@ -177,3 +177,51 @@ func TestFetchOfFullDevelopment(t *testing.T) {
 		t.Errorf("no height over %v m", got)
 	}
 }
+
+// powerLaw is a law whose height is a power of the fetch, or the height 1 for the power 0, and whose period is its cube root.
+type powerLaw struct {
+	factor, power  float64
+	height, period float64 // of full development
+}
+
+func (powerLaw) String() string          { return "power" }
+func (powerLaw) Scale(u float64) float64 { return u }
+func (l powerLaw) Limits(float64) wind.Limits {
+	return wind.Limits{Height: l.height, Period: l.period, Longest: inf}
+}
+func (l powerLaw) Growth(x, d float64) (h, t float64) {
+	return l.factor * math.Pow(x, l.power), math.Cbrt(x)
+}
+
+// TestAtTheFetchOfFullDevelopment: growth stops at the first of height and period to reach full development, and over a fetch of just
+// that the sea is developed; a sea of just the height of full development has a fetch, a higher one has none.
+func TestAtTheFetchOfFullDevelopment(t *testing.T) {
+	c := wind.Conditions{Speed: 8, Fetch: inf, Duration: inf, MeanDepth: inf, Gravity: 8} // lengths in 8 m, times in seconds
+	long := powerLaw{factor: 1.0 / 1024, power: 0.5, height: 1, period: 8}                // the period is there first, at 8³ lengths
+	full := wind.Grow(long, c)
+	if !alike(full.Fetch, 512*8, 1e-9) || !alike(full.Tp, 8, 1e-9) || full.Limit != wind.LimitDeveloped {
+		t.Errorf("over an endless fetch: %+v", full)
+	}
+	c.Fetch = full.Fetch
+	if s := wind.Grow(long, c); s.Limit != wind.LimitDeveloped {
+		t.Errorf("over its fetch: %+v", s)
+	}
+	c.Fetch = below(full.Fetch)
+	if s := wind.Grow(long, c); s.Limit != wind.LimitFetch {
+		t.Errorf("over less than its fetch: %+v", s)
+	}
+	high := powerLaw{factor: 1.0 / 16, power: 0.5, height: 1, period: 8} // the height is there first, at 16² lengths
+	if got := wind.EquivalentFetch(high, c, 8); !alike(got, 256*8, 1e-9) {
+		t.Errorf("the height of full development over %v m", got)
+	}
+	if got := wind.EquivalentFetch(high, c, 8*(1+1e-9)); !math.IsInf(got, 1) {
+		t.Errorf("more than that over %v m", got)
+	}
+	// In little depth the CEM's height ends at 0.6 d: it is there from where 0.0413 √x is as much.
+	s := wind.CEMFrictionVelocity(10)
+	c = wind.Conditions{Speed: 10, MeanDepth: 4, Gravity: s * s} // lengths in metres
+	most, _ := wind.CEM.Growth(inf, 4)
+	if got, want := wind.EquivalentFetch(wind.CEM, c, most), math.Pow(0.6*4/0.0413, 2); !alike(got, want, 1e-9) || !alike(most, 2.4, 1e-12) {
+		t.Errorf("a height of %v m in 4 m over %v m, want %v", most, got, want)
+	}
+}

@@ -185,6 +185,14 @@ func TestSmithOffTurnsTheWind(t *testing.T) {
 			t.Errorf("%v off: %v, want that of 20, %v", off, got, want)
 		}
 	}
+	// Full development is that of the part of the wind along the waves, 0.2433 (U cos)²/g and 8.134 U cos/g.
+	for _, off := range []float64{0, -30, 60, 75} {
+		law, u := wind.SmithOff(off), 12*math.Cos(off*math.Pi/180)
+		lim, scale := law.Limits(12), law.Scale(12)
+		if !alike(lim.Height*scale*scale, 0.2433*u*u, 1e-12) || !alike(lim.Period*scale, 8.134*u, 1e-12) {
+			t.Errorf("%v off, full development %+v in a wind of %v m/s", off, lim, u)
+		}
+	}
 	for _, off := range []float64{90, 180, -90, 270, math.NaN(), inf} {
 		if s := wind.Grow(wind.SmithOff(off), steady(10, 1e4, inf)); s.Known() {
 			t.Errorf("%v off: %+v", off, s)

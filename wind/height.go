@@ -197,11 +197,7 @@ func (c Charnock) Roughness(friction float64) float64 {
 	if !c.valid() || !(friction > 0 && finite(friction)) {
 		return math.NaN()
 	}
-	z0 := c.Alpha * friction * friction / c.Gravity
-	if c.Viscosity > 0 {
-		z0 += 0.11 * c.Viscosity / friction
-	}
-	return z0
+	return c.Alpha*friction*friction/c.Gravity + 0.11*c.Viscosity/friction
 }
 
 // Friction returns u* in m/s from the speed in m/s at a height in m.

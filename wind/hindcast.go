@@ -215,7 +215,7 @@ func (h Hindcast) Stepper() *Stepper {
 	if h.Decay <= 0 {
 		s.decay = DefaultDecay.Seconds()
 	}
-	if h.Restricted { // the search asks for 195 fetches: once for each degree, not for each step
+	if h.Restricted { // the search asks for 193 fetches: once for each degree, not for each step
 		s.best = make([][2]float64, 360)
 		for d := range s.best {
 			s.best[d][0], s.best[d][1] = RestrictedFetch(h.Fetch, float64(d))
@@ -328,7 +328,7 @@ func (s *Stepper) step(w Wind, dt float64, at time.Time) {
 	p := &s.state
 	p.Time, p.Wind, p.started = at, w, true
 	p.since += dt
-	if !w.known() || !(dt >= 0) || !p.Known() || !(s.g > 0 && finite(s.g)) {
+	if !w.known() || !p.Known() || !(s.g > 0 && finite(s.g)) {
 		s.lose()
 		return
 	}
@@ -456,7 +456,7 @@ func (s *Stepper) grow(w Wind, scale, fetch, depth, dt float64) {
 	}
 
 	x := most
-	if sea.Hs <= held && held > 0 {
+	if sea.Hs <= held {
 		if sea.Hs < held {
 			s.rejoin(w, held, dt)
 		}

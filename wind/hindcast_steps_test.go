@@ -74,6 +74,13 @@ func TestOldSeaFadesAsWritten(t *testing.T) {
 			}
 		}
 	}
+	// From where there is no water none of it is left; a calm over flat water leaves none.
+	h := wind.Hindcast{Fetch: func(from float64) float64 { return 1e4 * math.Abs(from-80) }}
+	for name, st := range map[string]wind.State{"from the land": {Old: wind.Sea{Hs: 1, Tp: 6, From: 80, Limit: wind.LimitDecay}}, "flat": {}} {
+		if s := after(h, st, 0, 0, 300); s.Old != (wind.Sea{Limit: wind.LimitCalm}) || !s.Known() {
+			t.Errorf("%s: %+v", name, s.Old)
+		}
+	}
 	if s := after(bay(nil, 1e4, inf), wind.State{}, 5, 200, 300); s.Old.Limit != wind.LimitCalm || s.Old.Hs != 0 {
 		t.Errorf("no old sea: %+v", s.Old)
 	}
@@ -242,6 +249,12 @@ func TestSpinUpLastsAsLongAsTheSeaNeeds(t *testing.T) {
 			}
 		}
 	}
+	// At the very end of it, here the 8.5 h in which old sea dies, it is over.
+	for seconds, want := range map[float64]bool{30300: true, 30600: false} {
+		if s := after(bay(nil, inf, inf), wind.State{}, 1, 200, seconds); s.Sea.Remarks.Has(wind.RemarkSpinUp) != want {
+			t.Errorf("%v s of 30600: %v", seconds, s.Sea.Remarks)
+		}
+	}
 	first, err := bay(nil, 30e3, inf).Run(series(t, 0, [3]float64{0, 10, 200}, [3]float64{1, 10, 200}))
 	if err != nil || !first[1].Sea.Remarks.Has(wind.RemarkSpinUp) {
 		t.Errorf("an hour after the start: %+v, %v", first, err)
@@ -249,6 +262,7 @@ func TestSpinUpLastsAsLongAsTheSeaNeeds(t *testing.T) {
 }
 
 // TestSubSteps: a wind is stepped in equal parts of at most five minutes, each with the depth at its end; the time goes on by all of it.
+// So is the wind between two samples.
 func TestSubSteps(t *testing.T) {
 	for seconds, parts := range map[float64]int{0: 0, 1: 1, 300: 1, 300.001: 2, 600: 2, 2000: 7} {
 		var asked []time.Time
@@ -265,12 +279,33 @@ func TestSubSteps(t *testing.T) {
 				t.Errorf("%v s: part %d ends after %v", seconds, i, got)
 			}
 		}
+		if parts == 0 {
+			continue
+		}
+		asked = nil
+		s, err := wind.NewSeries([]wind.Sample{{Time: day, Wind: mustBlow(9, 200)}, {Time: day.Add(time.Duration(seconds * 1e9)), Wind: mustBlow(9, 200)}}, 0)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if _, err := h.Run(s); err != nil || len(asked) != parts {
+			t.Errorf("%v s of a series in %d parts, want %d; %v", seconds, len(asked), parts, err)
+		}
+		for i, at := range asked {
+			if got := at.Sub(day).Seconds(); !near(got, seconds*float64(i+1)/float64(parts), 2e-8) {
+				t.Errorf("%v s of a series: part %d ends after %v", seconds, i, got)
+			}
+		}
 	}
 }
 
 // TestRunIsItsSubSteps: between two samples the wind of a sub-step is that of its middle, at the samples and at a time between them.
 func TestRunIsItsSubSteps(t *testing.T) {
-	a, b := mustBlow(6, 340), mustBlow(11, 30)
+	t.Run("freshening", func(t *testing.T) { runIsItsSubSteps(t, mustBlow(6, 340), mustBlow(11, 30)) })
+	t.Run("veering alone", func(t *testing.T) { runIsItsSubSteps(t, mustBlow(9, 340), mustBlow(9, 30)) })
+	t.Run("freshening alone", func(t *testing.T) { runIsItsSubSteps(t, mustBlow(6, 30), mustBlow(11, 30)) })
+}
+
+func runIsItsSubSteps(t *testing.T, a, b wind.Wind) {
 	const span = 2000.0
 	s, err := wind.NewSeries([]wind.Sample{{Time: day, Wind: a}, {Time: day.Add(span * time.Second), Wind: b}, {Time: day.Add(2 * span * time.Second), Wind: b}}, 0)
 	if err != nil {
@@ -340,5 +375,35 @@ func TestRemarksOfASteppedSeaOnTheBorders(t *testing.T) {
 		if !alike(s.Hs, 4, 1e-12) || s.Limit != wind.LimitFetch || s.Remarks&^wind.RemarkSpinUp != want {
 			t.Errorf("fetch %v: %+v, want %q", fetch, s, want)
 		}
+	}
+}
+
+// TestLawThatTheStepperRefuses: a law that makes no speed of the wind gives no known sea.
+func TestLawThatTheStepperRefuses(t *testing.T) {
+	if s := after(bay(levelLaw{h: 0.5, t: 0.5, deep: 0.5}, 1e4, inf), wind.State{}, 8, 200, 300); s.Known() {
+		t.Errorf("%+v", s.Sea)
+	}
+}
+
+// TestSeaOfFullHeightLengthens: where height no longer tells the fetch, a sea still goes on from the fetch that it has reached, as long as
+// the wind and the depth stay; old sea for which it has no room changes nothing of that.
+func TestSeaOfFullHeightLengthens(t *testing.T) {
+	law := powerLaw{factor: 1, power: 0, height: 2, period: 1000}
+	h := bay(law, inf, inf)
+	s, beside := h.Stepper(), h.Stepper()
+	for hour := 1.0; hour <= 5; hour++ {
+		s.Steady(mustBlow(8, 200), 3600)
+		beside.Steady(mustBlow(8, 200), 3600)
+		want := wind.Grow(law, wind.Conditions{Speed: 8, Fetch: inf, Duration: hour * 3600, MeanDepth: inf})
+		got := s.State().Sea
+		if !alike(got.Hs, want.Hs, 1e-12) || !alike(got.Tp, want.Tp, 3e-4) || !alike(got.Fetch, want.Fetch, 1e-3) || got.Limit != wind.LimitDuration || want.Limit != wind.LimitDuration {
+			t.Errorf("after %v h: %+v, want %+v", hour, got, want)
+		}
+		if b := beside.State().Sea; !alike(b.Tp, got.Tp, 1e-12) || b.Hs != got.Hs {
+			t.Errorf("after %v h beside an old sea: %+v, without %+v", hour, b, got)
+		}
+		st := beside.State()
+		st.Old = wind.Sea{Hs: 0.1, Tp: 3, From: 200, Limit: wind.LimitDecay}
+		beside.Set(st)
 	}
 }

@@ -325,6 +325,26 @@ func TestFrictionCloseToTheRoughness(t *testing.T) {
 			}
 		}
 	}
+	// Where the smooth flow has a part r of the roughness, it is found down to ln(z/z0) = 3(1 - r) - 1, which is where u* ln(z/z0(u*))
+	// stops rising, and to 1.
+	for _, c := range []struct{ smooth, log float64 }{{0.1, 1.72}, {0.2, 1.45}, {0.2, 1.6}, {0.2, 2}, {0.5, 1.05}, {0.5, 1.2}, {0.9, 1.2}, {0.99, 1.5}, {0.99, 8}} {
+		for _, friction := range []float64{0.1, 0.3} {
+			rough := 0.011 * friction * friction / wind.Gravity
+			z0 := rough / (1 - c.smooth)
+			sea := wind.Charnock{Viscosity: c.smooth * z0 * friction / 0.11}
+			if got := sea.Friction(friction/wind.Karman*c.log, z0*math.Exp(c.log)); !alike(got, friction, 1e-9) {
+				t.Errorf("%v smooth, ln(z/z0) = %v: %v, want %v", c.smooth, c.log, got, friction)
+			}
+		}
+	}
+	// Without viscosity nothing but gravity has a unit: k times the wind at k² times the height has k times the friction speed.
+	for _, k := range []float64{1e-6, 1e-3, 1e6} {
+		for _, z := range []float64{1, 10} {
+			if got, want := (wind.Charnock{}).Friction(8*k, z*k*k), k*(wind.Charnock{}).Friction(8, z); !alike(got, want, 1e-11) {
+				t.Errorf("%v times the wind: %v, want %v", k, got, want)
+			}
+		}
+	}
 	// Beyond, no friction speed carries so much wind so low.
 	if got := (wind.Charnock{}).Friction(2.001*2/wind.Karman, 0.011*4/wind.Gravity*math.Exp(1.98)); !math.IsNaN(got) {
 		t.Errorf("within e² roughnesses: %v", got)

@@ -135,6 +135,11 @@ func TestShiftOfNoHeightChangesNothing(t *testing.T) {
 				t.Errorf("%s: %v became %v", name, u, p.Speed)
 			}
 		}
+		for _, height := range []float64{12, 20} { // however light the wind is
+			if p := wind.ToHeight(1e-3, height, height, l); !alike(p.Speed, 1e-3, 1e-12) {
+				t.Errorf("%s at %v m: 0.001 became %v", name, height, p.Speed)
+			}
+		}
 		for _, c := range [][3]float64{{-1, 5, 10}, {5, 0, 10}, {5, 5, -1}, {math.NaN(), 5, 10}, {5, math.NaN(), 10}, {5, 5, math.Inf(1)}} {
 			if p := wind.ToHeight(c[0], c[1], c[2], l); p.Speed == p.Speed || p.Drag == p.Drag {
 				t.Errorf("%s: %v gives %+v", name, c, p)

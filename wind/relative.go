@@ -89,8 +89,8 @@ func (w Wind) On(course float64) Components {
 	}
 	s, c := sincos(angle.Wrap(w.From - course))
 	return Components{
-		Tail:      -w.Speed*c + 0,
-		FromRight: w.Speed*s + 0,
+		Tail:      -w.Speed*c + 0, // not -0
+		FromRight: w.Speed * s,
 		OffStern:  angle.Diff(w.From, course+180),
 	}
 }

@@ -167,7 +167,7 @@ func TestWarningLevels(t *testing.T) {
 		{gale, 34, 40, true, true}, {gale, 33.5, 40, true, true}, {gale, 33.4, 40, false, true}, {gale, 30, 43, true, true},
 		{gale, 30, math.NaN(), false, false}, // nobody said how hard it gusts
 		{gale, math.NaN(), 30, false, false}, {usGale, 30, math.NaN(), false, true}, {usGale, 34, math.NaN(), true, true},
-		{usGale, math.NaN(), 60, false, false},
+		{usGale, math.NaN(), 60, false, false}, {usGale, 0, math.NaN(), false, true}, // a calm is known
 	} {
 		reached, known := c.level.Reached(wind.Wind{Speed: c.mean * wind.Knot, Gust: c.gust * wind.Knot, From: 200})
 		if reached != c.reached || known != c.known {

@@ -94,18 +94,15 @@ func (s Series) Around(start, end time.Time, margin time.Duration) (Around, erro
 }
 
 // partly is Mean for a span whose ends may lie in gaps or outside the record:
-// of what lies between the first and the last sample inside it.
+// of what lies between the first and the last sample inside it. The start is not after
+// the record, nor the end before it.
 func (s Series) partly(start, end time.Time) (Mean, error) {
 	want := clock.Seconds(start, end)
 	if _, err := s.At(start); err != nil {
-		if i := s.after(start); i < len(s.samples) {
-			start = s.samples[i].Time
-		}
+		start = s.samples[s.after(start)].Time
 	}
 	if _, err := s.At(end); err != nil {
-		if i := s.after(end); i > 0 {
-			end = s.samples[i-1].Time
-		}
+		end = s.samples[s.after(end)-1].Time
 	}
 	if !start.Before(end) {
 		return Mean{}, ErrGap
@@ -117,9 +114,6 @@ func (s Series) partly(start, end time.Time) (Mean, error) {
 
 // wind is the mean as a wind: scalar speed, unit-vector direction.
 func (m Mean) wind() Wind {
-	if !(m.Speed > 0) {
-		return Wind{m.Speed, nan, nan}
-	}
 	return Wind{m.Speed, m.Gust, m.From}
 }
 

@@ -156,7 +156,7 @@ func (s Series) Squalls(rule SquallRule) ([]Squall, error) {
 		}
 		// The rise starts at the lowest sample before it: a later one as low
 		// is the better base.
-		if first > i+1 && s.samples[i+1].Speed <= base.Speed {
+		if s.samples[i+1].Speed <= base.Speed {
 			continue
 		}
 		last, peak := first, first

@@ -137,7 +137,7 @@ func (s Series) Onset(t time.Time, level float64) (Onset, error) {
 		}
 	}
 	next := now // the sample after, or t itself where it comes first
-	if i+1 < len(s.samples) && s.samples[i+1].Time.Before(t) {
+	if s.samples[i+1].Time.Before(t) {
 		next = s.samples[i+1]
 	}
 	at := crossing(s.samples[i], next, level)

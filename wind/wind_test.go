@@ -105,6 +105,12 @@ func TestInterpolationKeepsSpeedAndTheShortWay(t *testing.T) {
 	if !near(c.Speed, 2, 1e-12) || !near(c.From, 200, 1e-9) {
 		t.Errorf("from a calm: %v", c)
 	}
+	for _, speed := range []float64{1e-9, 1e-5, 1, 70} { // directions know no unit of speed
+		a, b := wind.Wind{Speed: speed, From: 10}, wind.Wind{Speed: speed, From: 100}
+		if got := wind.Interpolate(a, b, 0.5); !near(got.From, 55, 1e-9) {
+			t.Errorf("half way from 10 to 100 at %v m/s: %v", speed, got.From)
+		}
+	}
 	a, b := wind.Wind{Speed: 5, From: 0}, wind.Wind{Speed: 5, From: 180}
 	for f, want := range map[float64]float64{0.4: 0, 0.5: 0, 0.6: 180} {
 		if got := wind.Interpolate(a, b, f); got.From != want || got.Speed != 5 {
