@@ -376,6 +376,15 @@ func TestRemarksOfASteppedSeaOnTheBorders(t *testing.T) {
 			t.Errorf("fetch %v: %+v, want %q", fetch, s, want)
 		}
 	}
+	// A sea of 0.6 of the depth does not break yet, a higher one does.
+	for depth, want := range map[float64]wind.Remark{8 / 0.6: 0, 8 / 0.6 * (1 - 1e-15): wind.RemarkBreaking} {
+		h := bay(powerLaw{factor: 1, power: 0, height: 2, period: 1000}, 8*50, depth)
+		h.Gravity = 8
+		s := after(h, wind.State{Sea: wind.Sea{Hs: 9, Tp: 1, From: 200}}, 8, 200, 1).Sea
+		if s.Hs != 8 || s.Remarks&^wind.RemarkSpinUp != want {
+			t.Errorf("depth %v: %+v, want %q", depth, s, want)
+		}
+	}
 }
 
 // TestLawThatTheStepperRefuses: a law that makes no speed of the wind gives no known sea.
