@@ -154,40 +154,91 @@ func weightedFetch(fetch func(from float64) float64, from float64, power int) fl
 // Special cases are:
 //
 //	no fetch at all gives 0 and the wind's own direction
-//	an open sector gives +Inf along the direction nearest the wind that has one
+//	an open sector gives +Inf along the direction nearest the wind that has one, be it 89 degrees off;
+//	[GrowRestricted] and [Hindcast] know the wind's speed and weigh it by what it can raise there
 //	NaN, NaN if from or a fetch is NaN
 //
 // Source: [Smith1991], quoted in [ACES1992] section 1-1, eq. 26.
 func RestrictedFetch(fetch func(from float64) float64, windFrom float64) (length, from float64) {
+	return restrictedFetch(fetch, windFrom, math.Inf(1))
+}
+
+// restrictedFetch is RestrictedFetch with no fetch counted for more than raises full
+// development: see [fullFetch].
+func restrictedFetch(fetch func(from float64) float64, windFrom, full float64) (length, from float64) {
 	windFrom = angle.Wrap(windFrom)
 	if math.IsNaN(windFrom) {
 		return math.NaN(), math.NaN()
 	}
-	var circle [2*(89+7) + 1]float64 // the fetch from 96 degrees left of the wind to 96 right
-	for i := range circle {
-		circle[i] = fetch(angle.Wrap(windFrom + float64(i-96)))
-		if math.IsNaN(circle[i]) {
-			return math.NaN(), math.NaN()
-		}
-	}
-	best := 0.0
-	length, from = math.NaN(), windFrom
-	for k := range 2*89 + 1 { // nearest the wind first, so that a tie stays near it; at 90 degrees it raises nothing
-		off := (k + 1) / 2
-		if k%2 == 1 {
-			off = -off
-		}
-		mean := 0.0
-		for i := -7; i <= 7; i++ {
-			mean += circle[off+96+i] / 15
-		}
-		if k == 0 {
-			length = mean
-		}
-		merit := math.Pow(mean, 0.28) * math.Pow(math.Cos(angle.Radians(float64(off))), 0.44)
-		if merit > best {
-			best, length, from = merit, mean, angle.Wrap(windFrom+float64(off))
-		}
-	}
-	return length, from
+	// From 89 degrees left of the wind to 89 right: at 90 the wind raises nothing.
+	s := newSectors(fetch, windFrom-89, 2*89+1)
+	i, off := s.best(89, full)
+	return s.length[i], angle.Wrap(windFrom + off)
 }
+
+// fullFetch is F^0.28 of the fetch at which a wind of u m/s has raised all that it can by
+// Smith's law. Off the wind it falls with the cosine^0.56 of the angle, for the fetch goes
+// with the square of the wind along the waves. No wind tells no fetch from another.
+func fullFetch(u, gravity float64) float64 {
+	if !(u > 0) {
+		return math.Inf(1)
+	}
+	ua, most := Smith.Scale(u), Smith.Limits(u)
+	x := math.Min(most.Period/0.3704, math.Pow(most.Height/0.0015, 2*0.28)) // of the two that is reached first
+	return x * math.Pow(ua*ua/gravity, 0.28)
+}
+
+// sectors are fetches averaged over 15 degrees, in directions a degree apart.
+type sectors struct {
+	length []float64 // metres
+	power  []float64 // length^0.28
+}
+
+// newSectors averages n fetches, the first about the direction from.
+func newSectors(fetch func(from float64) float64, from float64, n int) sectors {
+	rays := make([]float64, n+14)
+	for i := range rays {
+		rays[i] = fetch(angle.Wrap(from + float64(i-7)))
+	}
+	s := sectors{make([]float64, n), make([]float64, n)}
+	for i := range s.length {
+		for _, ray := range rays[i : i+15] {
+			s.length[i] += ray / 15
+		}
+		s.power[i] = math.Pow(s.length[i], 0.28)
+	}
+	return s
+}
+
+// best returns the sector whose waves grow longest in a wind from that at i, and how many
+// degrees it is off the wind: of those within 89 degrees the one with the greatest
+// F^0.28 cos^0.44, and no greater than full development there. Where a fetch is NaN it is
+// the sector of that.
+func (s *sectors) best(i int, full float64) (sector int, off float64) {
+	sector, greatest := i, 0.0
+	for k := range 2*89 + 1 { // nearest the wind first, so that a tie stays near it
+		o := (k + 1) / 2
+		c := offWind[o]
+		if k%2 == 1 {
+			o = -o
+		}
+		at := (i + o + len(s.power)) % len(s.power)
+		merit := math.Min(s.power[at]*c.power, full*c.cos)
+		if math.IsNaN(merit) {
+			return at, math.NaN()
+		}
+		if merit > greatest {
+			sector, off, greatest = at, float64(o), merit
+		}
+	}
+	return sector, off
+}
+
+// offWind holds cos and cos^0.44 of each whole degree off the wind.
+var offWind = func() (all [90]struct{ cos, power float64 }) {
+	for o := range all {
+		c := math.Cos(angle.Radians(float64(o)))
+		all[o].cos, all[o].power = c, math.Pow(c, 0.44)
+	}
+	return all
+}()

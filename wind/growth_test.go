@@ -5,6 +5,7 @@ import (
 	"slices"
 	"testing"
 
+	"followingsea.example/internal/angle"
 	"followingsea.example/wind"
 	"pgregory.net/rapid"
 )
@@ -196,6 +197,46 @@ func TestSmithOffTurnsTheWind(t *testing.T) {
 	for _, off := range []float64{90, 180, -90, 270, math.NaN(), inf} {
 		if s := wind.Grow(wind.SmithOff(off), steady(10, 1e4, inf)); s.Known() {
 			t.Errorf("%v off: %+v", off, s)
+		}
+	}
+}
+
+// TestGrowRestrictedTakesTheLongestWaves: at the edge of an open sea, and on a lake, the waves are the longest of those that Smith's
+// law raises along the whole degrees within 89 of the wind, over the fetch averaged over 15 degrees: looked for one by one. The same to both
+// sides, and so in a steady hindcast.
+func TestGrowRestrictedTakesTheLongestWaves(t *testing.T) {
+	for _, c := range []struct{ edge, near, far, speed float64 }{
+		{83, 5e3, math.Inf(1), 10}, {97, 5e3, math.Inf(1), 10}, {60, 5e3, math.Inf(1), 14}, {20, 2e3, math.Inf(1), 6}, {70, 1e3, 300e3, 8}, {75, 20e3, 300e3, 20},
+		{40, 300, 4e3, 12},
+	} {
+		for _, side := range []float64{-1, 1} {
+			fetch := func(from float64) float64 {
+				if off := side * angle.Diff(200, from); off >= c.edge && off < c.edge+80 {
+					return c.far
+				}
+				return c.near
+			}
+			var want wind.Sea
+			for off := -89.0; off <= 89; off++ {
+				mean := 0.0
+				for a := -7.0; a <= 7; a++ {
+					mean += fetch(angle.Wrap(200+off+a)) / 15
+				}
+				sea := wind.Grow(wind.SmithOff(off), wind.Conditions{Speed: c.speed, Fetch: mean, Duration: math.Inf(1), MeanDepth: math.Inf(1)})
+				if sea.Tp > want.Tp*(1+1e-9) || sea.Tp > want.Tp*(1-1e-9) && math.Abs(off) < math.Abs(want.From) {
+					want = sea
+					want.From = off
+				}
+			}
+			got := wind.GrowRestricted(fetch, wind.Conditions{Speed: c.speed, From: 200, Duration: math.Inf(1), MeanDepth: math.Inf(1)})
+			if !near(got.Tp, want.Tp, 1e-9) || !near(got.Hs, want.Hs, 1e-9) || !near(angle.Diff(200, got.From), want.From, 1e-9) {
+				t.Errorf("%+v, side %v: %.3f m, %.2f s from %v off, one by one %.3f m, %.2f s from %v off", c, side, got.Hs, got.Tp, angle.Diff(200, got.From), want.Hs, want.Tp, want.From)
+			}
+			s := wind.Hindcast{Law: wind.Smith, Fetch: fetch, Restricted: true}.Stepper()
+			s.Steady(wind.Wind{Speed: c.speed, From: 200, Gust: math.NaN()}, 96*3600)
+			if sea := s.State().Sea; !near(sea.Hs, got.Hs, 0.01*got.Hs) || !near(sea.From, got.From, 1e-6) {
+				t.Errorf("%+v, side %v: hindcast %+v, %+v", c, side, sea, got)
+			}
 		}
 	}
 }

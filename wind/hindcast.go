@@ -69,7 +69,7 @@ type Hindcast struct {
 	MeanDepth func(at time.Time, from float64) float64
 
 	// Restricted looks for the waves along the best fetch within 90 degrees of the wind,
-	// as [RestrictedFetch] does, to the whole degree of the wind. It belongs to [Smith].
+	// as [GrowRestricted] does, to the whole degree of the wind. It belongs to [Smith].
 	Restricted bool
 
 	Relaxation time.Duration // zero means DefaultRelaxation
@@ -186,14 +186,14 @@ func sortByTime(order []int, times []time.Time) {
 // A Stepper carries a sea from wind to wind: the inside of [Hindcast.Run], for those who
 // have their own loop. It is not safe for concurrent use; make one each.
 type Stepper struct {
-	h     Hindcast
-	law   Law
-	table *growthTable
-	g     float64
-	relax float64
-	decay float64
-	state State
-	best  [][2]float64 // fetch and direction of the waves for each whole degree of a restricted wind
+	h      Hindcast
+	law    Law
+	table  *growthTable
+	g      float64
+	relax  float64
+	decay  float64
+	state  State
+	around sectors // of a restricted wind, from each whole degree
 }
 
 // Stepper returns a Stepper with flat water at the zero time, for the steps of the proposal
@@ -215,11 +215,8 @@ func (h Hindcast) Stepper() *Stepper {
 	if h.Decay <= 0 {
 		s.decay = DefaultDecay.Seconds()
 	}
-	if h.Restricted { // the search asks for 193 fetches: once for each degree, not for each step
-		s.best = make([][2]float64, 360)
-		for d := range s.best {
-			s.best[d][0], s.best[d][1] = RestrictedFetch(h.Fetch, float64(d))
-		}
+	if h.Restricted {
+		s.around = newSectors(h.Fetch, 0, 360)
 	}
 	return s
 }
@@ -291,17 +288,18 @@ func (s *Stepper) between(a, b Wind, ta, tb, to time.Time) {
 	}
 }
 
-// place returns what the sea of a wind from the given direction grows on: where its waves
+// place returns what the sea of a wind from the given direction and of the given speed grows on: where its waves
 // come from, the fetch, the depth and the part of the wind along the waves.
-func (s *Stepper) place(from float64, at time.Time) (waves, fetch, depth, along float64) {
+func (s *Stepper) place(from, speed float64, at time.Time) (waves, fetch, depth, along float64) {
 	waves, along = from, 1
 	if s.h.Restricted {
 		i := math.Round(from)
 		if !(math.Abs(i) <= math.MaxInt32) {
 			return nan, nan, nan, nan
 		}
-		b := s.best[((int(i)%360)+360)%360]
-		fetch, waves = b[0], b[1]
+		d := ((int(i) % 360) + 360) % 360
+		at, off := s.around.best(d, fullFetch(speed, s.g))
+		fetch, waves = s.around.length[at], angle.Wrap(float64(d)+off)
 		along = math.Cos(angle.Radians(angle.Diff(from, waves)))
 	} else {
 		fetch = s.h.Fetch(from)
@@ -339,7 +337,7 @@ func (s *Stepper) step(w Wind, dt float64, at time.Time) {
 		p.speed = 0
 		return
 	}
-	waves, fetch, depth, along := s.place(w.From, at)
+	waves, fetch, depth, along := s.place(w.From, w.Speed, at)
 	scale := s.law.Scale(w.Speed) * along
 	if !(fetch >= 0) || !(depth > 0) || !(scale > 0) {
 		s.lose()

@@ -46,13 +46,18 @@ func SmithOff(offset float64) Timed {
 // the result is where the WAVES come from, which along a narrow lake is not where the
 // wind does.
 //
+// No fetch counts for more than the wind along it can make use of, to full development.
+// The published rule is for lakes, where that makes no difference; at the edge of an open
+// sea it would let the low sea nearly abeam of the wind hide the higher one that the wind
+// raises over near water. This part is a proposal with no published source.
+//
 // Special cases are:
 //
 //	not Known for conditions that [Grow] does not know, or a direction or fetch of NaN
 //
 // Source: [Smith1991], quoted in [ACES1992] section 1-1, eqs 26 to 46.
 func GrowRestricted(fetch func(from float64) float64, c Conditions) Sea {
-	length, from := RestrictedFetch(fetch, c.From)
+	length, from := restrictedFetch(fetch, c.From, fullFetch(c.Speed, c.gravity()))
 	law := SmithOff(angle.Diff(c.From, from))
 	c.Fetch, c.From = length, from
 	return Grow(law, c)
