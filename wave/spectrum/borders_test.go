@@ -3,6 +3,7 @@ package spectrum_test
 import (
 	"errors"
 	"math"
+	"strings"
 	"testing"
 
 	"followingsea.example/wave"
@@ -139,6 +140,14 @@ func TestValuesOnTheBorders(t *testing.T) {
 		{"moment at the largest frequency", spectrum.MomentWithin(s, 0, largest, largest), 0},
 		{"the same by quadrature", spectrum.MomentWithin(plain{s}, 0, 0.2, 0.2), 0},
 		{"no systems", spectrum.Sum{}.Density(0), 0},
+		{"a sum that is greatest at 0 Hz", spectrum.Sum{even, spectrum.Points{F: even.F, S: []float64{1, 0}}}.PeakFrequency(), 0},
+		{"points to the largest frequency", spectrum.Points{F: []float64{1, largest}, S: []float64{2, 2}}.MomentWithin(0, 1, 3), 4},
+		{"the greatest density, from a frequency to itself", spectrum.MomentWithin(spectrum.Points{F: []float64{1, 2}, S: []float64{largest, largest}}, 0, 1, 1), 0},
+		{"band from a peak of hours", spectrum.Band{Spectrum: spectrum.Bretschneider{Hs: 1, Tp: 16384}, Low: 1.0 / 16384, High: 1}.PeakFrequency(), 1.0 / 16384},
+		{"from no period, with a sign", j.Share(0.5, math.Copysign(0, -1), 0.9), j.Share(0.5, 0, 0.9)},
+		{"no lag, a calm of no known peak", spectrum.Autocovariance(plain{calm}, 0), 0},
+		{"a lag, a calm of no known peak", spectrum.Autocovariance(plain{calm}, 3), 0},
+		{"a lag, a sea and a calm of no known peak", spectrum.Autocovariance(spectrum.Sum{s, plain{calm}}, 3), spectrum.Autocovariance(s, 3)},
 	} {
 		near(t, c.name, c.got, c.want, 1e-12*math.Max(1, c.want))
 	}
@@ -262,6 +271,7 @@ func TestNoValueBeyondTheBorders(t *testing.T) {
 		"density at 0 Hz":                spectrum.RisenRatio(1, 0),
 		"lag infinite":                   spectrum.Autocovariance(s, inf),
 		"lag infinite, envelope":         spectrum.EnvelopeCorrelation(s, inf),
+		"a lag of no spectrum":           spectrum.Autocovariance(plain{spectrum.JONSWAP{}}, 3),
 		"envelope of a calm":             spectrum.EnvelopeCorrelation(calm, 1),
 		"the peak of no systems":         spectrum.Sum{}.PeakFrequency(),
 		"Qp of no range":                 spectrum.Peakedness(s, 0.2, 0.2),
@@ -355,6 +365,11 @@ func TestCrossingsByHand(t *testing.T) {
 	}
 	// 315 is a multiple of 1 to 7 and 9, so that the mean is 0 to the last bit and every other sample lies on it: a crossing
 	// that is counted once, where the surface comes to the mean.
+	// Two highest samples of one height and the one before them lower in its last digit: a crest that is flat to rounding.
+	var flat []float64
+	for range 3 {
+		flat = append(flat, below(4), 4, 4, -below(4), -4, -4)
+	}
 	on := []float64{0, 315, 0, -315, 0, 315, 0, -315, 0}
 	for _, c := range []struct {
 		name   string
@@ -368,6 +383,8 @@ func TestCrossingsByHand(t *testing.T) {
 		{"mirror, down", mirror, 2, spectrum.DownCrossings, swap(up)},
 		{"mirror, up", mirror, 2, spectrum.UpCrossings, swap(down)},
 		{"steep, up", steep, 1, spectrum.UpCrossings, []spectrum.Crossing{{Start: 4.75, Period: 5, Crest: 4, Trough: -6 - 1.0/6}}},
+		{"flat, up", flat, 1, spectrum.UpCrossings, []spectrum.Crossing{{Start: 5.5, Period: 6, Crest: 4, Trough: -4}}},
+		{"flat, down", flat, 1, spectrum.DownCrossings, []spectrum.Crossing{{Start: 2.5, Period: 6, Crest: 4, Trough: -4}, {Start: 8.5, Period: 6, Crest: 4, Trough: -4}}},
 		{"on the mean, up", on, 1, spectrum.UpCrossings, []spectrum.Crossing{{Start: 4, Period: 4, Crest: 315, Trough: -315}}},
 		{"on the mean, down", on, 1, spectrum.DownCrossings, []spectrum.Crossing{{Start: 2, Period: 4, Crest: 315, Trough: -315}}},
 		{"three samples", []float64{1, -1, 0}, 1, spectrum.UpCrossings, nil},
@@ -424,6 +441,18 @@ func TestMomentsBeyondTheRipples(t *testing.T) {
 	}
 }
 
+// decaying is a spectrum that is gone long before 1000 Hz, e^-f.
+type decaying struct{}
+
+func (decaying) Density(f float64) float64 { return math.Exp(-f) }
+
+// A spectrum without a tail of f⁻⁵ has moments of every order: those of e^-f are n!.
+func TestMomentsWithoutATail(t *testing.T) {
+	for n, want := range map[float64]float64{1: 1, 2: 2, 3: 6, 4: 24, 5: 120, 6: 720} {
+		rel(t, "moment", spectrum.Moment(decaying{}, n), want, 1e-7) // below 1e-4 Hz lies 5e-9 of m1
+	}
+}
+
 // A sea of one component is the least; a band without width is none.
 func TestSeasOnTheBorders(t *testing.T) {
 	s := sea
@@ -442,6 +471,72 @@ func TestSeasOnTheBorders(t *testing.T) {
 	r := realise(t, s)
 	for i, v := range r.Record(200, 0.25, 13, -40) {
 		near(t, "spread sample", v, r.Elevation(float64(i)*0.25, 13, -40), 1e-11)
+	}
+}
+
+// Where one end of the band is left open it lies where the first 0.05 % or the last 0.2 % of the variance begin, and the end
+// that is given stays.
+func TestSeasOfABandOpenAtOneEnd(t *testing.T) {
+	m := func(lo, hi float64) float64 { return spectrum.MomentWithin(sea.Spectrum, 0, lo, hi) }
+	for _, c := range []struct{ low, high, want float64 }{
+		{0, 0.6, m(0, 0.6) - 0.0005*m(0, inf)},
+		{0.2, 0, 0.998*m(0, inf) - m(0, 0.2)},
+	} {
+		s := sea
+		s.Low, s.High, s.Components = c.low, c.high, 30
+		r := realise(t, s)
+		rel(t, "variance", r.Variance(), c.want, 1e-8)
+		for _, w := range r.Components() {
+			if !(w.Frequency >= c.low && (c.high == 0 || w.Frequency <= c.high)) {
+				t.Errorf("a wave of %v Hz from %v to %v Hz", w.Frequency, c.low, c.high)
+			}
+		}
+	}
+}
+
+// A sea may have up to 1e6 components; the error names the field that is refused.
+func TestMostComponents(t *testing.T) {
+	for n, field := range map[int]string{1: "Low", 1e6: "Low", 1e6 + 1: "Components", -1: "Components"} {
+		s := sea
+		s.Components, s.Low = n, -1
+		if _, err := s.Realise(); !errors.Is(err, spectrum.ErrInput) || !strings.Contains(err.Error(), field+" is") {
+			t.Errorf("%d components: %v, want an error about %s", n, err, field)
+		}
+	}
+}
+
+// oneWay is a spreading with all its waves from 90° to 90.5° to the right, of a density that need not integrate to 1.
+type oneWay struct{ density float64 }
+
+func (o oneWay) Spread(_, offset float64) float64 {
+	if offset > 90 && offset < 90.5 {
+		return o.density
+	}
+	return 0
+}
+
+// The directions of the waves are drawn where the spreading has them and nowhere else, however small its numbers are.
+func TestOffsetsLieInTheSpreading(t *testing.T) {
+	for _, d := range []float64{1, math.SmallestNonzeroFloat64} {
+		s := sea
+		s.Spread, s.Components = oneWay{d}, 50
+		for _, c := range realise(t, s).Components() {
+			if !(c.Offset >= 90-1e-9 && c.Offset <= 90.5+1e-9) {
+				t.Errorf("a wave at %v°", c.Offset)
+			}
+		}
+	}
+}
+
+// A record stays with the elevation to 1e-12 of the height as long as it may be.
+func TestLongRecordIsTheElevation(t *testing.T) {
+	s := sea
+	s.Components = 2
+	r := realise(t, s)
+	const n, dt = 200_000, 0.01
+	record := r.Record(n, dt, 3, 0)
+	for i := n - 1000; i < n; i++ {
+		near(t, "sample", record[i], r.Elevation(float64(i)*dt, 3, 0), 1e-12)
 	}
 }
 

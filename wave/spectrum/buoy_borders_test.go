@@ -36,6 +36,8 @@ func TestBuoyFilesOnTheBorders(t *testing.T) {
 	}{
 		"most bands":              {bands(1024), 0, ""},
 		"a band more":             {bands(1025), 0, "line 1: spectrum: unusable input: bands is 1025, want 1024 or fewer"},
+		"time without bands":      {"#YY MM DD hh\n", 0, "line 1: spectrum: unusable input: header is without bands"},
+		"a year twice":            {"#YY YYYY MM DD hh .03\n", 0, "line 1: spectrum: unusable input: header is #YY YYYY MM DD hh"},
 		"a frequency twice":       {"#YY MM DD hh mm .03 .03\n", 0, "line 1"},
 		"frequency of 0":          {"#YY MM DD hh mm 0 .03\n", 0, "line 1"},
 		"no density":              {head + row + "0 0\n", 0, ""},
@@ -131,6 +133,22 @@ func TestBuoySummaryOnTheBorders(t *testing.T) {
 		rows, err := spectrum.ReadBuoySummary(strings.NewReader("#YY MM DD hh mm SwD WWD\n" + row + p + " -\n"))
 		if err != nil || rows[0].SwellFrom != float64(i)*22.5 || !math.IsNaN(rows[0].WindSeaFrom) {
 			t.Errorf("%s: %v, %v", p, rows, err)
+		}
+	}
+}
+
+// Year, month, day, hour and minute are where the header names them, in whatever order.
+func TestBuoyTimeByItsNames(t *testing.T) {
+	want := time.Date(2019, 2, 6, 1, 40, 0, 0, time.UTC)
+	for head, row := range map[string]string{
+		"#YY MM DD hh mm": "2019 02 06 01 40", "#mm hh DD MM YY": "40 01 06 02 2019", "#hh mm YY MM DD": "01 40 2019 02 06",
+	} {
+		if rows := read(t, head+" .03\n"+row+" 1.25\n", 0); len(rows) != 1 || !rows[0].Time.Equal(want) || rows[0].V[0] != 1.25 {
+			t.Errorf("%s: %v", head, rows)
+		}
+		rows, err := spectrum.ReadBuoySummary(strings.NewReader(head + " WVHT\n" + row + " 1.5\n"))
+		if err != nil || len(rows) != 1 || !rows[0].Time.Equal(want) || rows[0].Hs != 1.5 {
+			t.Errorf("summary, %s: %v, %v", head, rows, err)
 		}
 	}
 }

@@ -86,12 +86,12 @@ func integrate(s Spectrum, n, lo, hi float64) float64 {
 		}
 	}
 	if hi > fastest {
-		if !(n < 4) && !finite(hi) {
-			return math.Inf(1) * (1 + 0*sum)
-		}
 		start := math.Max(lo, fastest)
 		tail := s.Density(start) * math.Pow(start, n+1)
 		switch {
+		case tail == 0: // a spectrum that ends before has none, however great n is
+		case n >= 4 && !finite(hi):
+			tail *= math.Inf(1)
 		case n == 4:
 			tail *= math.Log(hi / start)
 		case finite(hi):

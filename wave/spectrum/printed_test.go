@@ -141,6 +141,47 @@ func TestCovarianceOfALongLag(t *testing.T) {
 	near(t, "long lag", spectrum.Autocovariance(j, tau), want, 1e-7)
 }
 
+// counted is a density that stops the test when it has been asked too often.
+type counted struct {
+	t    *testing.T
+	left *int
+	of   func(f float64) float64
+}
+
+func (c counted) Density(f float64) float64 {
+	if *c.left--; *c.left < 0 {
+		c.t.Fatal("no end of the densities that are asked for")
+	}
+	return c.of(f)
+}
+
+func (counted) PeakFrequency() float64 { return 0.125 }
+
+// Work has an end where nothing converges: in the moment of a density that is rough at every scale, and in the covariance after
+// a lag of years, of which nothing is left.
+func TestWorkIsBounded(t *testing.T) {
+	left := 300_000
+	rough := func(f float64) float64 { return 1 + math.Mod(f*1e13, 1) }
+	m := spectrum.MomentWithin(counted{t, &left, rough}, 0, 1, 1.01)
+	near(t, "mean of the rough", m/0.01, 1.5, 0.1)
+	left = 2_000_000
+	swell := func(f float64) float64 { // one band, whose covariance is 1/πτ at most
+		if f > 0.1 && f < 0.2 {
+			return 1
+		}
+		return 0
+	}
+	near(t, "after years", spectrum.Autocovariance(counted{t, &left, swell}, 1e9), 0, 1e-9)
+}
+
+// The correlation of neighbouring waves depends on the shape alone, for ripples as for swell.
+func TestChainCorrelationOfRipples(t *testing.T) {
+	for _, tp := range []float64{0.005, 0.05, 0.5, 20, 500} {
+		got, want := spectrum.ChainCorrelation(spectrum.JONSWAP{Hs: 0.1, Tp: tp, Gamma: 3.3}), spectrum.ChainCorrelation(spectrum.JONSWAP{Hs: 2, Tp: 8, Gamma: 3.3})
+		rel(t, "kappa", got, want, 1e-9)
+	}
+}
+
 // Steepness, separation and ratio to a risen sea are the formulas of their doc comments.
 func TestPartitionFormulas(t *testing.T) {
 	const g = wave.StandardGravity
@@ -179,8 +220,17 @@ func TestPartitionFormulas(t *testing.T) {
 			t.Errorf("wind %v° off: %v", offset, f)
 		}
 	}
-	if f := spectrum.SeparationByWaveAge(0, 0, 1.2); f != inf {
-		t.Errorf("no wind: %v", f)
+	for _, offset := range []float64{0, 90, 180, -120} {
+		if f := spectrum.SeparationByWaveAge(0, offset, 1.2); f != inf {
+			t.Errorf("no wind, %v° off: %v", offset, f)
+		}
+	}
+	// The frequency goes with the inverse of the wind from the faintest air up, and across no wind is strong enough.
+	for _, wind := range []float64{1e-9, 1e-3, 1, 1e4} {
+		rel(t, "wave age", spectrum.SeparationByWaveAge(wind, 30, 1.2), g/(2*math.Pi*1.2*wind*math.Sqrt(3)/2), 1e-12)
+		if f := spectrum.SeparationByWaveAge(wind, 90, 1.2); f != inf {
+			t.Errorf("%v m/s across: %v", wind, f)
+		}
 	}
 	rel(t, "risen", spectrum.RisenRatio(3, 0.2), 3/(0.0081*g*g*math.Pow(2*math.Pi, -4)*math.Pow(0.2, -5)*math.Exp(-1.25)), 1e-12)
 }
@@ -288,4 +338,10 @@ func TestJointFormulas(t *testing.T) {
 		return integral(1.5, 2, 500, func(p float64) float64 { return narrow.Density(h, p) })
 	})
 	rel(t, "long and high", narrow.Share(1.5, 1.5, 2), sum, 1e-3)
+	// So is the share of a narrow range of periods above the mean, with many waves longer still.
+	j = spectrum.Joint{Nu: 0.4}
+	sum = integral(0.3, 4, 600, func(h float64) float64 {
+		return integral(1.1, 1.2, 100, func(p float64) float64 { return j.Density(h, p) })
+	})
+	rel(t, "a little longer", j.Share(0.3, 1.1, 1.2), sum, 1e-4)
 }

@@ -94,6 +94,9 @@ func fourier(s Spectrum, tau, lo, hi float64) (c, n float64) {
 	// very many periods would take very many panels, and there the rest is nearer to 0 than that anyway.
 	fp := PeakFrequency(s)
 	if !positive(fp) {
+		if MomentWithin(s, 0, lo, hi) == 0 {
+			return 0, 0
+		}
 		return math.NaN(), math.NaN()
 	}
 	top := math.Min(1000*fp, hi)

@@ -170,7 +170,7 @@ func PeakFrequency(s Spectrum) float64 {
 
 // climb finds the maximum within 3 % of f by golden section.
 func climb(s Spectrum, f float64) (float64, bool) {
-	if !(f > 0 && f <= math.MaxFloat64) {
+	if !nonNegative(f) {
 		return math.NaN(), false
 	}
 	const golden = 0.6180339887498949
