@@ -77,6 +77,26 @@ func TestConstituentOfNoAmplitude(t *testing.T) {
 	near(t, "height", with.Height(utc("2026-01-01 00:00")), plain(m2(1, 2, 30), harmonic.AtInstant, utc("2026-01-01 00:00")), 1e-12)
 }
 
+// TestWaterThatStandsOnTheLevel: water that stands on the level all the time has the depth that is needed, and stands at or
+// below it, all the time.
+func TestWaterThatStandsOnTheLevel(t *testing.T) {
+	td, err := harmonic.New(m2(2, 0, 0), harmonic.Without)
+	if err != nil {
+		t.Fatal(err)
+	}
+	from, to := utc("2026-01-01 00:00"), utc("2026-01-03 07:00")
+	above, err := td.Windows(tide.Bar{Need: 2}, from, to)
+	below, err2 := td.Below(2, from, to)
+	if err != nil || err2 != nil || len(above) != 1 || len(below) != 1 {
+		t.Fatalf("%v %v, %v %v", above, err, below, err2)
+	}
+	for _, w := range []tide.Window{above[0], below[0]} {
+		if !w.From.Equal(from) || !w.To.Equal(to) {
+			t.Errorf("%v, want %v to %v", w, from, to)
+		}
+	}
+}
+
 // TestNumbersBeyondTheirRange: the years of the tables are 1600 to 2500, both with a value; a longitude
 // that is no number or infinite has no node factor, even of the sun's constituents.
 func TestNumbersBeyondTheirRange(t *testing.T) {

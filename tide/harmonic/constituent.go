@@ -333,7 +333,7 @@ func (l Longitudes) Node(name string) (f, u float64) {
 	}
 	z := factors(l.N, l.P)
 	c := d.node(&z)
-	return math.Hypot(real(c), imag(c)), angle.Degrees(math.Atan2(imag(c), real(c))) + 0
+	return math.Hypot(real(c), imag(c)), angle.Degrees(math.Atan2(imag(c), real(c)))
 }
 
 // YearArgument returns what the year tables print: the equilibrium argument

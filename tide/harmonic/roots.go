@@ -80,7 +80,7 @@ func (s *sum) rootsIn(all []root, order int, from, to time.Time, year int) []roo
 		start := base.Add(time.Duration(lo) * step)
 		a, b := buf[rootChunk], buf[rootChunk+1]
 		s.fill(v, start, step, order, year)
-		if lo > 0 && n > 1 {
+		if lo > 0 {
 			// Samples in two chunks are the same number, or a zero that lies on one
 			// could have two signs.
 			v[0], v[1] = a, b

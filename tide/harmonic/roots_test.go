@@ -100,6 +100,33 @@ func TestTurnsOfS2(t *testing.T) {
 	}
 }
 
+// TestTurnsOfAnyAmplitude: when S2 turns does not depend on how far, from the largest to where products of two heights are too
+// small for a number.
+func TestTurnsOfAnyAmplitude(t *testing.T) {
+	for _, amplitude := range []float64{25, 1, 1e-100, 1e-163, 1e-200} {
+		turns, err := tideOf(t, 0, Without, Constituent{"S2", amplitude, 1}).Turns(hoursOf(-1), hoursOf(23), 0)
+		if err != nil || len(turns) != 4 {
+			t.Fatalf("%v m: %v %v", amplitude, turns, err)
+		}
+		for i, u := range turns {
+			sameTime(t, "turn", u.Time, hoursOf(6*float64(i)+1.0/30))
+		}
+	}
+}
+
+// TestQuestionOfAnyLength: every turn is found however many samples the question takes, also where one or two remain of the last
+// five days.
+func TestQuestionOfAnyLength(t *testing.T) {
+	td := tideOf(t, 0, Without, Constituent{"S2", 1, 1})
+	for k := rootChunk - 40; k < rootChunk+3; k++ {
+		d := time.Duration(k)*rootStep - time.Second
+		turns, err := td.Turns(hoursOf(0), midnight.Add(d), 0)
+		if err != nil || len(turns) != int((d.Hours()-1.0/30)/6)+1 {
+			t.Errorf("%v: %d turns, %v", d, len(turns), err)
+		}
+	}
+}
+
 // TestTwoSlacksWithinAStep: a stream that only just reaches zero has two slacks, close together, on
 // either side of its extreme, at the cosine of half their distance: both are found, at any place between the
 // samples, with their kinds; and one that only just does not has none.

@@ -111,6 +111,46 @@ func TestCurveOfTenYears(t *testing.T) {
 	}
 }
 
+// TestEndOfACurve: a curve has its values up to the very end of its span, wherever between two samples that is, and after months, where
+// a nanosecond is below the last digit of the seconds.
+func TestEndOfACurve(t *testing.T) {
+	td, err := harmonic.New(harmonic.Station{Constituents: []harmonic.Constituent{{Name: "S2", Amplitude: 1}}}, harmonic.Without)
+	if err != nil {
+		t.Fatal(err)
+	}
+	from := utc("2026-01-01 00:00")
+	for _, span := range []time.Duration{1, 6 * time.Minute, 6*time.Minute - 1, 24*time.Hour - 1, 24*time.Hour + 1, 300*24*time.Hour - 1, 300 * 24 * time.Hour} {
+		c, err := td.Curve(from, from.Add(span))
+		if err != nil {
+			t.Fatal(err)
+		}
+		near(t, span.String(), c.Height(from.Add(span)), math.Cos(30*rad*math.Mod(span.Hours(), 12)), 1e-7)
+		near(t, span.String()+" rate", c.Rate(from.Add(span)), -30*rad/3600*math.Sin(30*rad*math.Mod(span.Hours(), 12)), 1e-8)
+	}
+}
+
+// TestLittleTide: a tide of a millimetre is in the series to 1e-9 m and its rate to 1e-12 m/s, the motion of its node with it, over
+// the whole of a block.
+func TestLittleTide(t *testing.T) {
+	for _, amplitude := range []float64{1e-4, 3e-4, 1e-3, 3e-3} {
+		for _, name := range []string{"M2", "O1", "M4"} {
+			td, err := harmonic.New(harmonic.Station{Constituents: []harmonic.Constituent{{Name: name, Amplitude: amplitude, Lag: 50}}}, harmonic.AtInstant)
+			if err != nil {
+				t.Fatal(err)
+			}
+			h, r := make([]float64, 500), make([]float64, 500)
+			from := utc("2026-05-01 00:00")
+			td.Heights(h, from, 6*time.Minute)
+			td.Rates(r, from, 6*time.Minute)
+			for i := range h {
+				at := from.Add(time.Duration(i) * 6 * time.Minute)
+				near(t, name, h[i], td.Height(at), 1e-9)
+				near(t, name+" rate", r[i], td.Rate(at), 1e-12)
+			}
+		}
+	}
+}
+
 // TestSmallTide: many constituents of tenths of a millimetre and less, whose slow parts are small one by one, are in
 // the series to 1e-9 m all the same.
 func TestSmallTide(t *testing.T) {
