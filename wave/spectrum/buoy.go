@@ -90,7 +90,8 @@ const (
 )
 
 // ReadBuoy reads the records of a file of the quantity, in the order of the file, realtime or archive form by its header.
-// Archive headers with two-digit years, without a minute or without the leading # are read too.
+// Archive headers with two-digit years, without a minute or without the leading # are read too; the parts of the time are
+// found by their names.
 //
 // The error wraps ErrInput and tells the line: no header, another quantity, a time that is none, a value that is no number or
 // out of its range, frequencies that do not rise, a line of more than 64 kB, a file of more than 32 MB. A file without

@@ -20,7 +20,7 @@ import (
 //
 // Special cases are:
 //
-//	Moment(s, n) = +Inf for n ≥ 4 and a shape with a tail of f⁻⁵
+//	Moment(s, n) = +Inf for n ≥ 4 and a shape with a tail of f⁻⁵, NaN if its height is 0
 //	Moment(s, n) = NaN if n or any density met is NaN
 //
 // Source: [Goda2010Book] Eq. 2.32; [CEM-II-1] sec. II-1-3.

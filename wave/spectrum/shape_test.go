@@ -70,6 +70,9 @@ func TestShapesIntegrateToTheirHeight(t *testing.T) {
 			t.Errorf("%s: m4 = %v, want +Inf", name, m)
 		}
 	}
+	if m := spectrum.Moment(spectrum.Bretschneider{Tp: 8}, 4); !math.IsNaN(m) {
+		t.Errorf("no height: m4 = %v, want NaN", m)
+	}
 	near(t, "A(3.3)", spectrum.JONSWAPFactor(3.3), 0.6557598030897294895, 2e-16)
 	near(t, "A(7)", spectrum.JONSWAPFactor(7), 0.449404020133424711, 2e-16)
 }
