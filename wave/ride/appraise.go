@@ -67,7 +67,7 @@ func (r *Ride) rise(f field, sprint float64) {
 	r.RidingShare = 0.5 * math.Erfc(z/math.Sqrt2)
 	up := riseRate * f.rate / (2 * math.Pi) * math.Exp(-z*z/2)
 	r.CatchesPerHour = 3600 * up
-	if up > 0 && r.RidingShare > 1e-6 {
+	if r.RidingShare > 1e-6 {
 		r.Life = r.RidingShare / up
 		r.RidingSpeed = f.speed + f.sigma*math.Exp(-z*z/2)/math.Sqrt(2*math.Pi)/r.RidingShare
 	}
@@ -78,7 +78,7 @@ func (r *Ride) rise(f field, sprint float64) {
 func (p *Prepared) dominant(r *Ride, sea *Sea, u, g float64) {
 	y := sea.leading()
 	cos := math.Cos(y.Off * (math.Pi / 180))
-	if !(y.Hs > 0 && cos >= rideCos) {
+	if !(y.Hs > 0 && withBoard(cos)) {
 		return
 	}
 	w, ok := p.surge.train(y.Tp, sea.Depth, sea.Current*cos, cos, g)
@@ -98,7 +98,7 @@ const longestLooked = 30.0
 func (p *Prepared) longest(r *Ride, sea *Sea, u, g float64) {
 	s := &p.surge
 	cos := math.Cos(sea.leading().Off * (math.Pi / 180))
-	if cos < rideCos {
+	if !withBoard(cos) {
 		return
 	}
 	// The longest period held: the last at which the push of a wave of slope
@@ -119,14 +119,7 @@ func (p *Prepared) longest(r *Ride, sea *Sea, u, g float64) {
 	if lo == 0 {
 		return
 	}
-	for hi-lo > 1e-6 {
-		mid := (lo + hi) / 2
-		if held(mid) {
-			lo = mid
-		} else {
-			hi = mid
-		}
-	}
+	lo, _ = halve(lo, hi, 1e-6, func(t float64) bool { return !held(t) })
 	w, ok := s.train(lo, sea.Depth, sea.Current*cos, cos, g)
 	if !ok {
 		return
@@ -137,7 +130,7 @@ func (p *Prepared) longest(r *Ride, sea *Sea, u, g float64) {
 	p.above(&m, &sea.WindSea, false, 1/lo)
 	p.above(&m, &sea.Swell, true, 1/lo)
 	total := (sea.WindSea.Hs*sea.WindSea.Hs + sea.Swell.Hs*sea.Swell.Hs) / 16
-	if !(m[0] > 0 && total > 0) {
+	if !(m[0] > 0) {
 		return
 	}
 	r.RideableHs = 4 * math.Sqrt(m[0])
@@ -180,15 +173,13 @@ func (p *Prepared) waveShare(r *Ride, sea *Sea, nu, cos, u, g float64) float64 {
 		}
 		weight := math.Abs(1-r.FlatSpeed/w.c) / (t * t * a * math.Sqrt(a))
 		all += weight
-		if !(w.perM > 0) || w.c <= r.SprintSpeed {
+		if w.c <= r.SprintSpeed {
 			continue
 		}
-		low := p.catching(s, w, wind, u, r.SprintSpeed, g) / w.perM
 		high := breakingSteep * 2 * math.Pi * cos / w.k
+		low := math.Min(high, p.catching(s, w, wind, u, r.SprintSpeed, g)/w.perM) // no push, no height
 		scale := math.Sqrt2 / r.RideableHs * math.Sqrt(a)
-		if high > low {
-			share += weight * (below(high*scale) - below(low*scale))
-		}
+		share += weight * (below(high*scale) - below(low*scale))
 	}
 	if !(all > 0) {
 		return 0
@@ -217,7 +208,7 @@ func (s *surge) train(period, depth, along, cos, g float64) (train, bool) {
 // two as short, unless it does not run with the board.
 func (s *Sea) leading() *System {
 	a, b := &s.WindSea, &s.Swell
-	with := func(y *System) bool { return y.Hs > 0 && math.Cos(y.Off*(math.Pi/180)) >= rideCos }
+	with := func(y *System) bool { return y.Hs > 0 && withBoard(math.Cos(y.Off*(math.Pi/180))) }
 	switch {
 	case with(a) && with(b):
 		if b.Tp < a.Tp {
@@ -233,7 +224,7 @@ func (s *Sea) leading() *System {
 // above adds the moments of a system above a frequency, in m² Hzⁿ, if it runs
 // with the board.
 func (p *Prepared) above(m *[3]float64, y *System, swell bool, low float64) {
-	if y.Hs == 0 || math.Cos(y.Off*(math.Pi/180)) < rideCos {
+	if y.Hs == 0 || !withBoard(math.Cos(y.Off*(math.Pi/180))) {
 		return
 	}
 	gamma := y.Gamma

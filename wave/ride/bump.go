@@ -220,7 +220,7 @@ func (s *surge) appraise(b Bump) (Appraisal, error) {
 	default:
 		a.Verdict = TooLow
 	}
-	if a.Push > 0 && b.Height >= a.Catch && a.SprintSpeed < w.c {
+	if b.Height >= a.Catch && a.Verdict != BoardFaster {
 		a.CatchTime = s.catchTime(w, a.Push, s.sprint, u, a.SprintSpeed)
 	}
 	return a, nil

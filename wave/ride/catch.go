@@ -20,44 +20,48 @@ const separatrixSteps = 32
 // needed returns the speed in the trough from which a wave of push f is just
 // caught. f must be at least the push that holds.
 func (s *surge) needed(w train, f float64, e effort, u float64) float64 {
-	g0 := s.balance(w.c, e, u)
-	load := -g0 / f
+	return w.c - s.behind(w, f, e, u, math.Pi, separatrixSteps)
+}
+
+// behind returns how much slower than the wave a board on that path is where it
+// comes from, at the phase to; 0 where it would have been faster on the way.
+func (s *surge) behind(w train, f float64, e effort, u, to float64, steps int) float64 {
+	load := -s.balance(w.c, e, u) / f
 	if !(load <= 1) {
-		return w.c
+		return 0
 	}
 	psiU := math.Asin(math.Max(load, -1))
-	cosU := math.Sqrt(math.Max(0, 1-load*load))
 	kM := w.k * s.inertia
 
 	// Leaving the equilibrium: w = σ δ for a short way, from the equation itself.
 	const leave = 0.004
 	g1 := s.slope(w.c, e, u)
-	sigma := (-g1 + math.Sqrt(g1*g1+4*kM*f*cosU)) / (2 * kM)
+	sigma := (-g1 + math.Sqrt(g1*g1+4*kM*f*math.Cos(psiU))) / (2 * kM)
 
 	// Steps even in y, δ = span·y², crowd where the path leaves the equilibrium.
-	span := math.Pi - psiU
+	span := to - psiU
 	y := math.Sqrt(leave / span)
-	h := (1 - y) / separatrixSteps
+	h := (1 - y) / float64(steps)
 	rate := func(y, def float64) float64 {
+		if !(def > 0) { // from a board faster than the wave
+			return math.NaN()
+		}
 		g := s.balance(w.c-def, e, u) + f*math.Sin(psiU+span*y*y)
 		return 2 * y * span * g / (kM * def)
 	}
 	def := sigma * leave
-	for range separatrixSteps {
+	for range steps {
 		k1 := rate(y, def)
 		k2 := rate(y+h/2, def+h/2*k1)
 		k3 := rate(y+h/2, def+h/2*k2)
 		k4 := rate(y+h, def+h*k3)
-		if !(def+h/2*k1 > 0 && def+h/2*k2 > 0 && def+h*k3 > 0) {
-			return w.c
-		}
 		def += h / 6 * (k1 + 2*k2 + 2*k3 + k4)
 		y += h
-		if !(def > 0) { // the path comes from a board faster than the wave
-			return w.c
-		}
 	}
-	return math.Min(w.c-def, w.c)
+	if def > 0 {
+		return def
+	}
+	return 0
 }
 
 // catchForce returns the least push that brings a board at start in the
@@ -76,14 +80,7 @@ func (s *surge) catchForce(w train, e effort, u, start float64) float64 {
 		}
 		lo, hi = hi, 2*hi
 	}
-	for hi-lo > 1e-5*hi {
-		mid := (lo + hi) / 2
-		if s.catchTime(w, mid, e, u, start) <= patience {
-			hi = mid
-		} else {
-			lo = mid
-		}
-	}
+	_, hi = halve(lo, hi, 1e-5*lo, func(f float64) bool { return s.catchTime(w, f, e, u, start) <= patience })
 	return hi
 }
 
@@ -118,6 +115,20 @@ func (s *surge) separatrixForce(w train, e effort, u, start float64) float64 {
 	return illinois(func(f float64) float64 { return s.needed(w, f, e, u) - start }, lo, glo, hi, ghi, 1e-7*hi)
 }
 
+// halve closes in on the place between lo and hi where enough begins to hold,
+// until they are within tol.
+func halve(lo, hi, tol float64, enough func(x float64) bool) (float64, float64) {
+	for hi-lo > tol {
+		mid := (lo + hi) / 2
+		if enough(mid) {
+			hi = mid
+		} else {
+			lo = mid
+		}
+	}
+	return lo, hi
+}
+
 // illinois is false position that cannot stall: the value at an end that stays
 // is halved. The root between a and b is bracketed throughout.
 func illinois(g func(float64) float64, a, ga, b, gb, tol float64) float64 {
@@ -143,13 +154,17 @@ func illinois(g func(float64) float64, a, ga, b, gb, tol float64) float64 {
 //	b = (mean of G(c − q sin y) over 0 < y < π − G(c)) / (2q/π)
 func (s *surge) damping(w train, f float64, e effort, u float64) float64 {
 	q := 2 * math.Sqrt(f/(w.k*s.inertia))
-	const n = 48
+	b := (s.overSeparatrix(w, q, e, u, 48) - s.balance(w.c, e, u)) / (2 * q / math.Pi)
+	return b / math.Sqrt(f*w.k*s.inertia)
+}
+
+// overSeparatrix is the mean of G(c − q sin y) over a quarter turn, by n points.
+func (s *surge) overSeparatrix(w train, q float64, e effort, u float64, n int) float64 {
 	sum := 0.0
 	for i := range n {
-		sum += s.balance(w.c-q*math.Sin((float64(i)+0.5)*(math.Pi/(2*n))), e, u)
+		sum += s.balance(w.c-q*math.Sin((float64(i)+0.5)*(math.Pi/2)/float64(n)), e, u)
 	}
-	b := (sum/n - s.balance(w.c, e, u)) / (2 * q / math.Pi)
-	return b / math.Sqrt(f*w.k*s.inertia)
+	return sum / float64(n)
 }
 
 // inevitableForce returns the push above which no board at this effort is left

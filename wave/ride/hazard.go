@@ -98,7 +98,7 @@ func (p *Prepared) Hazards(sea Sea, limits Limits) ([6]Hazard, error) {
 		p.above(&short, y, i == 1, frequencyOfLength(length, sea.Depth, g))
 	}
 	speed := math.Max(ride.RidingSpeed, ride.Speed)
-	if m0 := long[0] - short[0]; m0 > 0 && limits.PearlingReach > 1 {
+	if m0 := long[0] - short[0]; m0 > 0 {
 		if k, t, ok := intrinsicWave(m0/(long[1]-short[1]), sea.Depth, 0, g); ok {
 			c := 2 * math.Pi / (k * t)
 			h[0].Measure = 4 * math.Sqrt(m0) * k / (2 * math.Pi)

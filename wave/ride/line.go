@@ -43,26 +43,20 @@ func (p Paddler) Line(b Bump) (Line, error) {
 	course := math.Abs(b.Off)
 	holds := func(theta float64) bool {
 		w, ok := s.train(b.Period, b.Depth, b.Current, math.Cos(theta*(math.Pi/180)), g)
-		return ok && w.perM > 0 && -s.balance(w.c, s.sprint, u) <= w.perM*b.Height
+		return ok && -s.balance(w.c, s.sprint, u) <= w.perM*b.Height
 	}
 	w, ok := s.train(b.Period, b.Depth, b.Current, 1, g)
-	if !ok || !holds(0) || s.flat(s.sprint, u) >= w.c {
+	if !ok || s.flat(s.sprint, u) >= w.c || !holds(0) {
 		return l, nil
 	}
+	// What pushes too little, not at all included, does not hold: the board is
+	// slower than the wave on every heading.
 	lo, hi := 0.0, maximumOff
 	if holds(hi) {
 		lo = hi
 	}
-	for hi-lo > 1e-9 {
-		mid := (lo + hi) / 2
-		if holds(mid) {
-			lo = mid
-		} else {
-			hi = mid
-		}
-	}
-	l.Steepest = lo
-	l.Ride = math.Min(lo, course)
+	l.Steepest, _ = halve(lo, hi, 1e-9, func(theta float64) bool { return !holds(theta) })
+	l.Ride = math.Min(l.Steepest, course)
 	l.Speed = w.c / math.Cos(l.Ride*(math.Pi/180))
 	l.Progress = l.Speed * math.Cos((course-l.Ride)*(math.Pi/180))
 	l.Straight = w.c * math.Cos(course*(math.Pi/180))

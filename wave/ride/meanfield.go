@@ -221,6 +221,10 @@ const (
 	pushCos = 0.01
 )
 
+// withBoard reports whether waves count as bumps to ride, by the cosine of their
+// angle with the course.
+func withBoard(cos float64) bool { return cos >= rideCos }
+
 // swellCut is the frequency, in peaks, above which a swell has nothing: what was
 // short in it died out on the way. The rest is scaled up to its height.
 const swellCut = 1.8

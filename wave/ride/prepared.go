@@ -76,7 +76,7 @@ func (p Paddler) Prepare() (*Prepared, error) {
 				}
 				w := train{k: kappa * defaultGravity / (c * c), c: c}
 				hold := math.Max(0, -s.balance(c, s.sprint, u))
-				pr.caught[i][j][n] = (s.separatrixForce(w, s.sprint, u, vs) - hold) / lift(w, s, vs)
+				pr.caught[i][j][n] = (s.separatrixForce(w, s.sprint, u, vs) - hold) / lift(w, vs)
 			}
 			pr.caught[i][j][0] = pr.caught[i][j][1]
 		}
@@ -101,10 +101,10 @@ func swellKept(gamma float64) float64 {
 	return s.MomentWithin(0, 0, swellCut)
 }
 
-// lift is the push that would bring a board from start to wave speed if
-// nothing were lost: what the table of catches is scaled with.
-func lift(w train, s *surge, start float64) float64 {
-	return w.k * s.inertia * (w.c - start) * (w.c - start) / 4
+// lift is what the table of catches is scaled with: the push that would bring a
+// board from start to wave speed if nothing were lost is M/4 times it.
+func lift(w train, start float64) float64 {
+	return w.k * (w.c - start) * (w.c - start)
 }
 
 // Paddler returns the paddler as resolved.
@@ -129,12 +129,10 @@ func find(nodes []float64, x float64) seat {
 }
 
 // catching returns the push that catches a wave with a sprint under way, from
-// the table: wind is the seat of the wind, g the gravity.
+// the table: wind is the seat of the wind, g the gravity. The wave must be
+// faster than vs.
 func (p *Prepared) catching(s *surge, w train, wind seat, u, vs, g float64) float64 {
-	hold := math.Max(0, -s.balance(w.c, s.sprint, u))
-	if vs >= w.c {
-		return hold
-	}
+	hold := -s.balance(w.c, s.sprint, u)
 	a, b := find(tableKappa[:], w.k*w.c*w.c/g), find(tableAhead[:], w.c-vs)
 	y := 0.0
 	for i := range 2 {
@@ -151,7 +149,7 @@ func (p *Prepared) catching(s *surge, w train, wind seat, u, vs, g float64) floa
 			y += wi * wj * (row[b.i]*(1-b.w) + row[b.i+1]*b.w)
 		}
 	}
-	return hold + y*lift(w, s, vs)
+	return hold + y*lift(w, vs)
 }
 
 // gammas is a function of the peak enhancement, at 1, 1.25 ... 10.

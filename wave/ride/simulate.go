@@ -97,9 +97,10 @@ func (p Paddler) Simulate(sea Sea, run Run) (Trace, error) {
 		return sum
 	}
 	face := sprintAbove * s.mass * g
+	sprints := func(f float64) bool { return f > face && !run.Steady }
 	gain := func(f, v float64) float64 {
 		e := s.cruise
-		if f > face && !run.Steady {
+		if sprints(f) {
 			e = s.sprint
 		}
 		return (s.balance(v, e, u) + f) / s.inertia
@@ -134,12 +135,12 @@ func (p Paddler) Simulate(sea Sea, run Run) (Trace, error) {
 				tr.Catches++
 			}
 		}
-		if f > face {
+		if sprints(f) {
 			sprinting++
 		}
 		tr.Peak = math.Max(tr.Peak, v)
 		if run.Keep > 0 && (i-lead)%run.Keep == 0 {
-			tr.Moments = append(tr.Moments, Moment{t + dt - warm, x - from, v, f, f > face && !run.Steady})
+			tr.Moments = append(tr.Moments, Moment{t + dt - warm, x - from, v, f, sprints(f)})
 		}
 	}
 	count := float64(n)
@@ -150,9 +151,7 @@ func (p Paddler) Simulate(sea Sea, run Run) (Trace, error) {
 	}
 	mean := sum / count
 	tr.Wander = math.Sqrt(math.Max(0, sum2/count-mean*mean))
-	if !run.Steady {
-		tr.Sprinting = float64(sprinting) / count
-	}
+	tr.Sprinting = float64(sprinting) / count
 	return tr, nil
 }
 

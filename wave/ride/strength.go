@@ -39,75 +39,29 @@ func (p Paddler) Strength(b Bump) (Strength, error) {
 	q := 2 * math.Sqrt(f/(w.k*s.inertia))
 
 	// Each threshold is the least effort for which something holds.
-	least := func(enough func(e effort, vs float64) bool) float64 {
-		lo, hi := 0.0, w.c
-		for hi-lo > 1e-9*w.c {
-			mid := (lo + hi) / 2
-			if enough(s.effort(mid), mid) {
-				hi = mid
-			} else {
-				lo = mid
-			}
-		}
+	least := func(enough func(e effort) bool) float64 {
+		_, hi := halve(0, w.c, 1e-9*w.c, func(vs float64) bool { return enough(s.effort(vs)) })
 		return hi
 	}
 	holds := func(e effort) bool { return -s.balance(w.c, e, u) <= f }
 	return Strength{
 		Standing: Standing,
-		Hold:     least(func(e effort, _ float64) bool { return holds(e) }),
-		Catch: least(func(e effort, _ float64) bool {
+		Hold:     least(holds),
+		Catch: least(func(e effort) bool {
 			return holds(e) && s.needed(w, f, e, u) <= s.flat(e, u)
 		}),
-		Inevitable: least(func(e effort, _ float64) bool {
+		Inevitable: least(func(e effort) bool {
 			return -s.balance(w.c, e, u) <= f*PendulumThreshold(math.Max(0, s.damping(w, f, e, u)))
 		}),
-		Exact: least(func(e effort, _ float64) bool { return holds(e) && s.captured(w, f, e, u) }),
-		Melnikov: least(func(e effort, _ float64) bool {
-			const n = 400
-			sum := 0.0
-			for i := range n {
-				sum += s.balance(w.c-q*math.Sin((float64(i)+0.5)*(math.Pi/(2*n))), e, u)
-			}
-			return sum >= 0
-		}),
+		Exact:    least(func(e effort) bool { return holds(e) && s.captured(w, f, e, u) }),
+		Melnikov: least(func(e effort) bool { return s.overSeparatrix(w, q, e, u, 400) >= 0 }),
 	}, nil
 }
 
 // captured reports whether a board left behind by one crest is taken by the
 // next: whether the path into the unstable equilibrium, followed backwards over
-// a whole wave, stays slower than the wave. See catch.go for the equation.
+// a whole wave, stays slower than the wave. A quarter wave further, while the
+// board is pushed, it falls behind ever more. See catch.go for the equation.
 func (s *surge) captured(w train, f float64, e effort, u float64) bool {
-	load := -s.balance(w.c, e, u) / f
-	psiU := math.Asin(math.Max(-1, math.Min(1, load)))
-	cosU := math.Sqrt(math.Max(0, 1-load*load))
-	kM := w.k * s.inertia
-	g1 := s.slope(w.c, e, u)
-	sigma := (-g1 + math.Sqrt(g1*g1+4*kM*f*cosU)) / (2 * kM)
-	const n, start = 1500, 1e-3
-	h := (2*math.Pi - 2*start) / n
-	psi, def := psiU+start, sigma*start
-	rate := func(psi, def float64) float64 { return (s.balance(w.c-def, e, u) + f*math.Sin(psi)) / (kM * def) }
-	for i := range n {
-		// The first steps are finer: the deficit starts from zero.
-		m := 1
-		if i < 8 {
-			m = 64
-		}
-		d := h / float64(m)
-		for range m {
-			k1 := rate(psi, def)
-			k2 := rate(psi+d/2, def+d/2*k1)
-			k3 := rate(psi+d/2, def+d/2*k2)
-			k4 := rate(psi+d, def+d*k3)
-			if !(def+d/2*k1 > 0 && def+d/2*k2 > 0 && def+d*k3 > 0) {
-				return false
-			}
-			def += d / 6 * (k1 + 2*k2 + 2*k3 + k4)
-			psi += d
-			if !(def > 0) {
-				return false
-			}
-		}
-	}
-	return true
+	return s.behind(w, f, e, u, 2.5*math.Pi, 1500) > 0
 }

@@ -44,7 +44,7 @@ func intrinsicWave(period, depth, current, g float64) (k, intrinsic float64, ok 
 		step := (1 - s - u*x) / slope
 		x *= 1 + step/(n*s)
 		s += step
-		if math.Abs(step) <= 1e-10*s { // the next would be of the order of its square
+		if math.Abs(step) <= 1e-10 { // the next would be of the order of its square
 			return x / depth, period / s, true
 		}
 	}
