@@ -414,7 +414,7 @@ func TestNothingToRide(t *testing.T) {
 	// No waves, though they have a period: only the wind counts.
 	calm := of(ride.Sea{Wind: 6, Depth: 0.5})
 	for _, y := range []ride.System{{Tp: 4}, {Tp: 4, Off: 70, Gamma: 2}} {
-		if r := of(ride.Sea{WindSea: y, Swell: y, Wind: 6, Depth: 0.5}); r.Speed != calm.Speed || r.Spread != calm.Spread || r.Remarks != 0 || r.RideableHs != 0 || r.EnergyShare != 0 || r.DominantShare != 0 || r.WaveShare != 0 {
+		if r := of(ride.Sea{WindSea: y, Swell: y, Wind: 6, Depth: 0.5}); r.Speed != calm.Speed || r.Spread != calm.Spread || r.Remarks != 0 || r.RideableHs != 0 || r.EnergyShare != 0 || r.DominantCatch != 0 || r.DominantShare != 0 || r.WaveShare != 0 {
 			t.Errorf("without waves: %+v, want %+v", r, calm)
 		}
 	}
@@ -435,6 +435,14 @@ func TestNothingToRide(t *testing.T) {
 		if r := of(ride.Sea{WindSea: ride.System{Hs: 0.1, Tp: tp}, Wind: wind, Depth: deep}); r.DominantCatch != 0 || r.DominantShare != 0 {
 			t.Errorf("peak of %v s: %+v", tp, r)
 		}
+	}
+	slow, err := ride.Paddler{Length: 14, Cruise: 0.5, Sprint: 1}.Prepare()
+	if err != nil {
+		t.Fatal(err)
+	}
+	s := ride.Sea{WindSea: ride.System{Hs: 0.3, Tp: 2.5}, Depth: deep} // 9.8 m long, at 3.9 m/s
+	if r, err := slow.Sea(s); err != nil || r.DominantCatch != 0 || r.DominantShare != 0 {
+		t.Errorf("bridged: %+v, %v", r, err)
 	}
 }
 
@@ -525,5 +533,32 @@ func TestTies(t *testing.T) {
 	}
 	if a.Push != 0 || !math.IsNaN(a.Load) || !math.IsNaN(a.Damping) {
 		t.Errorf("a wave without height: push %v, load %v, damping %v", a.Push, a.Load, a.Damping)
+	}
+
+	// A wave just high enough to hold carries the board on its steepest place, a quarter ahead of the crest.
+	on := 0
+	for period := 3.0; period < 4; period += 0.01 {
+		b := ride.Bump{Height: 0.5, Period: period, Depth: deep}
+		if a, err = ready.Bump(b); err != nil {
+			t.Fatal(err)
+		}
+		b.Height = a.Hold
+		if a, err = ready.Bump(b); err != nil {
+			t.Fatal(err)
+		}
+		if a.Load == 1 {
+			on++
+			near(t, "Position", a.Position, 90, 1e-9)
+			near(t, "TippingPoint", a.TippingPoint, 90, 1e-9)
+		}
+	}
+	if on == 0 {
+		t.Error("no bump holds just so")
+	}
+
+	// As fast as a sprint is not faster.
+	tr, err := ride.Paddler{Cruise: 2, Sprint: 2}.Simulate(ride.Sea{Depth: deep}, ride.Run{Seconds: 5})
+	if err != nil || tr.Peak != 2 || tr.RidingShare != 0 || tr.RidingSpeed != 0 || tr.Catches != 0 {
+		t.Errorf("%+v, %v", tr, err)
 	}
 }
