@@ -101,37 +101,20 @@ func (s *surge) settle(bs *bins, u, g, start, wide, tol float64) field {
 	if bs.sigmaF > 0 {
 		p = 0.5 * math.Erfc(sprintAbove*s.mass*g/bs.sigmaF/math.Sqrt2)
 	}
-	waves := bs.b[:bs.n]
+	net := func(v float64) float64 { return (1-p)*s.balance(v, s.cruise, u) + p*s.balance(v, s.sprint, u) }
+	slope := func(v float64) float64 { return (1-p)*s.slope(v, s.cruise, u) + p*s.slope(v, s.sprint, u) }
 	v, sigma := start, wide
 	passes := 0
 	for passes < 200 {
 		passes++
-		slope := -(1-p)*s.slope(v, s.cruise, u) - p*s.slope(v, s.sprint, u)
-		b := math.Max(2, slope)
-		b2, w2 := b*b, widening*widening*sigma*sigma
-		var push, wander, pushV, pushQ, wanderV, wanderQ float64
-		for j := range waves {
-			w := &waves[j]
-			d := w.c - v
-			q := d*d + w2
-			iq := w.inv * q
-			e := 1 / (q * (iq + b2)) // one division for all sums
-			r := w.force * e
-			rd, rq := r*d, r*q
-			push += rd
-			wander += rq
-			dr := rd * e * (iq + iq + b2) // -∂(rd)/∂q
-			pushV += 2*dr*d - r
-			pushQ -= dr
-			dw := rq * e * iq // -∂(rq)/∂q
-			wanderV += dw * d
-			wanderQ -= dw
-		}
-		if wander == 0 {
+		bend := slope(v)
+		b := math.Max(leastDamping, -bend)
+		m := bs.sums(v, widening*widening*sigma*sigma, b*b)
+		if m.wander == 0 {
 			return field{speed: s.flat(s.cruise, u), sprinting: p, passes: passes}
 		}
-		root := math.Sqrt(wander)
-		mean := (1-p)*s.balance(v, s.cruise, u) + p*s.balance(v, s.sprint, u) + meanPushGain*b*push
+		root := math.Sqrt(m.wander)
+		mean := net(v) + meanPushGain*b*m.push
 		dv, ds := mean/b, root-sigma
 		if math.Abs(dv) < tol && math.Abs(ds) < tol {
 			v += dv / 2
@@ -141,8 +124,8 @@ func (s *surge) settle(bs *bins, u, g, start, wide, tol float64) field {
 		if math.Abs(dv) < near && math.Abs(ds) < near {
 			// mean + a δv + h δσ = 0, ds + e δv + f δσ = 0.
 			byWidth := 2 * widening * widening * sigma
-			a, h := meanPushGain*b*pushV-slope, meanPushGain*b*pushQ*byWidth
-			e, f := wanderV/root, wanderQ*byWidth/(2*root)-1
+			a, h := meanPushGain*b*m.pushV+bend, meanPushGain*b*m.pushQ*byWidth
+			e, f := m.wanderV/(2*root), m.wanderQ*byWidth/(2*root)-1
 			det := a*f - h*e
 			nv, ns := (h*ds-f*mean)/det, (e*mean-a*ds)/det
 			if det > 0 && math.Abs(nv) < 2*near && math.Abs(ns) < 2*near && sigma+ns > 0 {
@@ -154,15 +137,48 @@ func (s *surge) settle(bs *bins, u, g, start, wide, tol float64) field {
 		v += 0.5 * math.Max(-1, math.Min(1, dv))
 		sigma += 0.5 * ds
 	}
-	b := math.Max(2, -(1-p)*s.slope(v, s.cruise, u)-p*s.slope(v, s.sprint, u))
-	w2 := widening * widening * sigma * sigma
+	b := math.Max(leastDamping, -slope(v))
 	acc := 0.0
-	for j := range waves {
-		w := &waves[j]
-		q := (w.c-v)*(w.c-v) + w2
+	for j := range bs.b[:bs.n] {
+		w := &bs.b[j]
+		q := (w.c-v)*(w.c-v) + widening*widening*sigma*sigma
 		acc += w.force / (w.inv*q + b*b) * w.k * w.k * q
 	}
 	return field{speed: v, sigma: sigma, sprinting: p, rate: math.Sqrt(acc) / sigma, passes: passes}
+}
+
+// leastDamping is the least b, in N s/m.
+const leastDamping = 2
+
+// sums are those over the bands that the balance is made of, and how they change
+// with V and with the width (B σ)².
+type sums struct {
+	push, wander     float64 // ⟨F⟩/b, σ²
+	pushV, pushQ     float64
+	wanderV, wanderQ float64
+}
+
+// sums takes the width and b².
+func (bs *bins) sums(v, width, b2 float64) sums {
+	var push, wander, pushV, pushQ, wanderV, wanderQ float64
+	for j := range bs.b[:bs.n] {
+		w := &bs.b[j]
+		d := w.c - v
+		q := d*d + width
+		iq := w.inv * q
+		e := 1 / (q * (iq + b2)) // one division for all sums
+		r := w.force * e
+		rd, rq := r*d, r*q
+		push += rd
+		wander += rq
+		dr := rd * e * (iq + iq + b2) // -∂(rd)/∂q
+		pushV += 2*dr*d - r
+		pushQ -= dr
+		dw := rq * e * iq // -∂(rq)/∂q
+		wanderV += dw * d
+		wanderQ -= dw
+	}
+	return sums{push, wander, pushV, pushQ, 2 * wanderV, wanderQ}
 }
 
 // fill adds the bins of a system; it returns the energy that the current
