@@ -47,7 +47,7 @@ func (p *Prepared) load(bs *bins, sea *Sea) (blocked float64) {
 func (p *Prepared) mean(bs *bins, sea *Sea) field {
 	s := &p.surge
 	u, g := s.share*sea.Wind, sea.gravity()
-	return s.settle(bs, u, g, s.flat(s.cruise, u), 0.3, 1e-7)
+	return s.settle(bs, u, g, s.flat(s.cruise, u), 0.3, 1e-6)
 }
 
 // meanSpeed is the mean speed alone.

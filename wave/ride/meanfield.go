@@ -116,11 +116,6 @@ func (s *surge) settle(bs *bins, u, g, start, wide, tol float64) field {
 		root := math.Sqrt(m.wander)
 		mean := net(v) + meanPushGain*b*m.push
 		dv, ds := mean/b, root-sigma
-		if math.Abs(dv) < tol && math.Abs(ds) < tol {
-			v += dv / 2
-			sigma += ds / 2
-			break
-		}
 		if math.Abs(dv) < near && math.Abs(ds) < near {
 			// mean + a δv + h δσ = 0, ds + e δv + f δσ = 0.
 			byWidth := 2 * widening * widening * sigma
@@ -131,6 +126,9 @@ func (s *surge) settle(bs *bins, u, g, start, wide, tol float64) field {
 			if det > 0 && math.Abs(nv) < 2*near && math.Abs(ns) < 2*near && sigma+ns > 0 {
 				v += nv
 				sigma += ns
+				if math.Max(math.Abs(nv), math.Abs(ns)) < tol {
+					break
+				}
 				continue
 			}
 		}
