@@ -69,19 +69,19 @@ func (s *surge) behind(w train, f float64, e effort, u, to float64, steps int) f
 // fast as the wave.
 func (s *surge) catchForce(w train, e effort, u, start float64) float64 {
 	f := s.separatrixForce(w, e, u, start)
+	inTime := func(f float64) bool { return s.catchTime(w, f, e, u, start) <= patience }
 	// Only a wave hardly faster than the board takes so long.
-	if start >= w.c || w.k*(w.c-start) > math.Pi/4 || s.catchTime(w, f*1.001, e, u, start) <= patience {
+	if start >= w.c || w.k*(w.c-start) > math.Pi/4 || inTime(f*1.001) {
 		return f
 	}
-	lo, hi := f, 2*f
 	for range 60 {
-		if s.catchTime(w, hi, e, u, start) <= patience {
+		if inTime(2 * f) {
 			break
 		}
-		lo, hi = hi, 2*hi
+		f *= 2
 	}
-	_, hi = halve(lo, hi, 1e-5*lo, func(f float64) bool { return s.catchTime(w, f, e, u, start) <= patience })
-	return hi
+	_, f = halve(f, 2*f, 1e-5*f, inTime)
+	return f
 }
 
 // patience is the longest run-up, in seconds, that counts as a catch.
@@ -100,9 +100,8 @@ func (s *surge) separatrixForce(w train, e effort, u, start float64) float64 {
 	if glo <= 0 {
 		return hold
 	}
-	// A push that lifts the board from start to c without loss would be
-	// k M (c − start)²/4; with losses more.
-	hi := lo + w.k*s.inertia*(w.c-start)*(w.c-start)/4
+	// With losses it takes more than without.
+	hi := lo + s.lift(w, start)
 	ghi := s.needed(w, hi, e, u) - start
 	for range 60 {
 		if ghi <= 0 {
@@ -127,6 +126,12 @@ func halve(lo, hi, tol float64, enough func(x float64) bool) (float64, float64) 
 		}
 	}
 	return lo, hi
+}
+
+// lift is the push that would bring a board from start to wave speed if
+// nothing were lost: k M (c − start)²/4.
+func (s *surge) lift(w train, start float64) float64 {
+	return w.k * s.inertia * (w.c - start) * (w.c - start) / 4
 }
 
 // illinois is false position that cannot stall: the value at an end that stays
@@ -195,7 +200,7 @@ func (s *surge) inevitableForce(w train, e effort, u float64) float64 {
 // catchTime returns the seconds from the trough until the board has wave
 // speed, NaN if the crest passes first or patience does not suffice.
 func (s *surge) catchTime(w train, f float64, e effort, u, start float64) float64 {
-	dt := math.Min(0.02*2*math.Pi/(w.k*w.c), 0.05)
+	const dt = 0.05
 	psi, v := math.Pi, start
 	acc := func(psi, v float64) float64 { return (s.balance(v, e, u) + f*math.Sin(psi)) / s.inertia }
 	for t := 0.0; t <= patience; t += dt {

@@ -97,10 +97,7 @@ func (bs *bins) rescale(from, to *surge) {
 // multiplications in the sums that are made anyway.
 func (s *surge) settle(bs *bins, u, g, start, wide, tol float64) field {
 	const near = 0.1 // m/s
-	p := 0.0
-	if bs.sigmaF > 0 {
-		p = 0.5 * math.Erfc(sprintAbove*s.mass*g/bs.sigmaF/math.Sqrt2)
-	}
+	p := 0.5 * math.Erfc(sprintAbove*s.mass*g/bs.sigmaF/math.Sqrt2) // 0 without waves
 	net := func(v float64) float64 { return (1-p)*s.balance(v, s.cruise, u) + p*s.balance(v, s.sprint, u) }
 	slope := func(v float64) float64 { return (1-p)*s.slope(v, s.cruise, u) + p*s.slope(v, s.sprint, u) }
 	v, sigma := start, wide
@@ -116,17 +113,17 @@ func (s *surge) settle(bs *bins, u, g, start, wide, tol float64) field {
 		root := math.Sqrt(m.wander)
 		mean := net(v) + meanPushGain*b*m.push
 		dv, ds := mean/b, root-sigma
-		if math.Abs(dv) < near && math.Abs(ds) < near {
+		if math.Max(math.Abs(dv), math.Abs(ds)) < near {
 			// mean + a δv + h δσ = 0, ds + e δv + f δσ = 0.
 			byWidth := 2 * widening * widening * sigma
 			a, h := meanPushGain*b*m.pushV+bend, meanPushGain*b*m.pushQ*byWidth
 			e, f := m.wanderV/(2*root), m.wanderQ*byWidth/(2*root)-1
 			det := a*f - h*e
 			nv, ns := (h*ds-f*mean)/det, (e*mean-a*ds)/det
-			if det > 0 && math.Abs(nv) < 2*near && math.Abs(ns) < 2*near && sigma+ns > 0 {
+			if longer := math.Max(math.Abs(nv), math.Abs(ns)); det > 0 && longer < sigma {
 				v += nv
 				sigma += ns
-				if math.Max(math.Abs(nv), math.Abs(ns)) < tol {
+				if longer < tol {
 					break
 				}
 				continue
@@ -216,7 +213,7 @@ func (p *Prepared) fill(bs *bins, y System, swell bool, sea *Sea, g float64) (bl
 		k, intrinsic, ok := intrinsicWave(1/f, sea.Depth, sea.Current*cos, g)
 		if !ok {
 			blocked += e * 16 / (y.Hs * y.Hs)
-		} else if e > 0 {
+		} else {
 			b := &bs.b[bs.n]
 			bs.n++
 			f := g * k * cos * math.Exp(-k*p.surge.halfDraught)

@@ -76,7 +76,7 @@ func (p Paddler) Prepare() (*Prepared, error) {
 				}
 				w := train{k: kappa * defaultGravity / (c * c), c: c}
 				hold := math.Max(0, -s.balance(c, s.sprint, u))
-				pr.caught[i][j][n] = (s.separatrixForce(w, s.sprint, u, vs) - hold) / lift(w, vs)
+				pr.caught[i][j][n] = (s.separatrixForce(w, s.sprint, u, vs) - hold) / s.lift(w, vs)
 			}
 			pr.caught[i][j][0] = pr.caught[i][j][1]
 		}
@@ -99,12 +99,6 @@ func prepareBare(r Paddler) *Prepared {
 func swellKept(gamma float64) float64 {
 	s := spectrum.JONSWAP{Hs: 4, Tp: 1, Gamma: gamma} // of energy one
 	return s.MomentWithin(0, 0, swellCut)
-}
-
-// lift is what the table of catches is scaled with: the push that would bring a
-// board from start to wave speed if nothing were lost is M/4 times it.
-func lift(w train, start float64) float64 {
-	return w.k * (w.c - start) * (w.c - start)
 }
 
 // Paddler returns the paddler as resolved.
@@ -149,7 +143,7 @@ func (p *Prepared) catching(s *surge, w train, wind seat, u, vs, g float64) floa
 			y += wi * wj * (row[b.i]*(1-b.w) + row[b.i+1]*b.w)
 		}
 	}
-	return hold + y*lift(w, vs)
+	return hold + y*s.lift(w, vs)
 }
 
 // gammas is a function of the peak enhancement, at 1, 1.25 ... 10.

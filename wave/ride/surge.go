@@ -99,7 +99,7 @@ func (s *surge) balance(v float64, e effort, u float64) float64 {
 func (s *surge) slope(v float64, e effort, u float64) float64 {
 	w := 1 + v*v*s.bend2
 	d := -s.drag * math.Abs(v) * (1 + w) / (w * math.Sqrt(w))
-	if e.power > 0 && v > e.least {
+	if v > e.least {
 		d -= e.power / (v * v)
 	}
 	switch {
@@ -122,7 +122,7 @@ func (s *surge) flat(e effort, u float64) float64 {
 // flatIn is flat with the number of looks at G it took. G falls with v, so a
 // bracket and Newton steps kept inside it always end.
 func (s *surge) flatIn(e effort, u float64) (v float64, looks int) {
-	lo, hi := -60.0, 60.0
+	lo, hi := -150.0, 150.0 // of winds to 120 m/s at the body
 	v = math.Max(e.least*2, 1)
 	for looks < 80 {
 		looks++
@@ -137,7 +137,7 @@ func (s *surge) flatIn(e effort, u float64) (v float64, looks int) {
 		}
 		step := -g / s.slope(v, e, u)
 		v += step
-		if math.Abs(step) <= 1e-12*(1+math.Abs(v)) {
+		if math.Abs(step) <= 1e-12 {
 			break
 		}
 		if !(v > lo && v < hi) {
