@@ -85,6 +85,9 @@ func TestPathLeavesTheEquilibrium(t *testing.T) {
 				if lack <= 0 {
 					continue
 				}
+				if s.behind(w, lack, s.sprint, u, math.Pi/2+0.1, separatrixSteps) == 0 {
+					t.Errorf("%v s, %v m/s: no path for a push that just holds", period, u)
+				}
 				for _, f := range []float64{1.1 * lack, 3 * lack} {
 					psi := math.Asin(lack / f)
 					const d = 1e-4
@@ -216,5 +219,17 @@ func TestSpreadIsThatOfItsParts(t *testing.T) {
 func TestSayHowFarResistanceMayBeMoved(t *testing.T) {
 	if _, err := (Paddler{Mass: 95}).WithSprintPower(1e4); err == nil || !strings.Contains(err.Error(), "outside 1.65 to 16.5") {
 		t.Error(err)
+	}
+}
+
+// TestLiftIsWithoutLoss: without thrust, wind and resistance a board in the trough is just caught by the push that lifts it.
+func TestLiftIsWithoutLoss(t *testing.T) {
+	s := surge{mass: 90, inertia: 97, halfLength: 2}
+	for _, w := range []train{{k: 0.5, c: 4.4}, {k: 0.2, c: 7}} {
+		for _, start := range []float64{0.5, 2, 4} {
+			if got := s.needed(w, s.lift(w, start), effort{}, 0); !(math.Abs(got-start) <= 1e-3*(w.c-start)) {
+				t.Errorf("%+v: caught from %v m/s, want %v", w, got, start)
+			}
+		}
 	}
 }

@@ -119,10 +119,9 @@ func (s *surge) flat(e effort, u float64) float64 {
 	return v
 }
 
-// flatIn is flat with the number of looks at G it took. G falls with v, so a
-// bracket and Newton steps kept inside it always end.
+// flatIn is flat with the number of looks at G it took. G falls with v and bends
+// little, so that Newton's steps always end.
 func (s *surge) flatIn(e effort, u float64) (v float64, looks int) {
-	lo, hi := -150.0, 150.0 // of winds to 120 m/s at the body
 	v = math.Max(e.least*2, 1)
 	for looks < 80 {
 		looks++
@@ -130,18 +129,10 @@ func (s *surge) flatIn(e effort, u float64) (v float64, looks int) {
 		if g == 0 {
 			break
 		}
-		if g > 0 {
-			lo = v
-		} else {
-			hi = v
-		}
 		step := -g / s.slope(v, e, u)
 		v += step
 		if math.Abs(step) <= 1e-12 {
 			break
-		}
-		if !(v > lo && v < hi) {
-			v = (lo + hi) / 2
 		}
 	}
 	return v, looks
