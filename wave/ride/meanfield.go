@@ -96,8 +96,10 @@ func (bs *bins) rescale(from, to *surge) {
 // steps are Newton's, as long as they are short; their derivatives cost a few
 // multiplications in the sums that are made anyway.
 func (s *surge) settle(bs *bins, u, g, start, wide, tol float64) field {
-	const near = 0.1                                                // m/s
-	p := 0.5 * math.Erfc(sprintAbove*s.mass*g/bs.sigmaF/math.Sqrt2) // 0 without waves
+	const near = 0.1 // m/s
+
+	// The part of the time sprinting is 0 without waves.
+	p := 0.5 * math.Erfc(sprintAbove*s.mass*g/bs.sigmaF/math.Sqrt2)
 	net := func(v float64) float64 { return (1-p)*s.balance(v, s.cruise, u) + p*s.balance(v, s.sprint, u) }
 	slope := func(v float64) float64 { return (1-p)*s.slope(v, s.cruise, u) + p*s.slope(v, s.sprint, u) }
 	v, sigma := start, wide

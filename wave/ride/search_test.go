@@ -233,3 +233,29 @@ func TestLiftIsWithoutLoss(t *testing.T) {
 		}
 	}
 }
+
+// TestPushIsThatOfTheWavesDrawn: in waves so low that the board keeps its speed it feels, half a step before each moment, the sum
+// of the waves F sin(kx - ωt + phase) where it is. The clock of the waves starts 30 s before that of the run.
+func TestPushIsThatOfTheWavesDrawn(t *testing.T) {
+	p := mustResolve(t, Paddler{})
+	run := Run{Seed: 5, Seconds: 20, Step: 0.1, Components: 20, Keep: 1}
+	sea := Sea{WindSea: System{Hs: 1e-4, Tp: 3}, Swell: System{Hs: 1e-3, Tp: 5}, Depth: 6}
+	r, err := p.Simulate(sea, run)
+	if err != nil {
+		t.Fatal(err)
+	}
+	apart, all := 0.0, 0.0
+	waves := compile(p).realise(&sea, run)
+	for _, m := range r.Moments {
+		at, x := 30+m.Time-run.Step/2, 30*p.Cruise+m.Distance-p.Cruise*run.Step/2
+		want := 0.0
+		for _, w := range waves {
+			want += w.force * math.Sin(w.k*x-w.omega*at+w.phase)
+		}
+		apart += (m.Push - want) * (m.Push - want)
+		all += want * want
+	}
+	if len(waves) < 20 || !(apart <= 1e-4*all) {
+		t.Errorf("%d waves: %v of %v N² is not of them", len(waves), apart, all)
+	}
+}

@@ -85,9 +85,7 @@ func (p Paddler) Simulate(sea Sea, run Run) (Trace, error) {
 
 	g := sea.gravity()
 	u := s.share * sea.Wind
-	rng := rand.New(rand.NewPCG(run.Seed, 0x9e3779b97f4a7c15))
-	waves := s.draw(nil, sea.WindSea, false, &sea, run.Components, g, rng)
-	waves = s.draw(waves, sea.Swell, true, &sea, run.Components, g, rng)
+	waves := s.realise(&sea, run)
 	push := func(t, x float64) float64 {
 		sum := 0.0
 		for i := range waves {
@@ -153,6 +151,13 @@ func (p Paddler) Simulate(sea Sea, run Run) (Trace, error) {
 	tr.Wander = math.Sqrt(math.Max(0, sum2/count-mean*mean))
 	tr.Sprinting = float64(sprinting) / count
 	return tr, nil
+}
+
+// realise draws the waves of a run.
+func (s *surge) realise(sea *Sea, run Run) []component {
+	rng := rand.New(rand.NewPCG(run.Seed, 0x9e3779b97f4a7c15))
+	waves := s.draw(nil, sea.WindSea, false, sea, run.Components, sea.gravity(), rng)
+	return s.draw(waves, sea.Swell, true, sea, run.Components, sea.gravity(), rng)
 }
 
 // component is one wave of a realisation as the board meets it.
