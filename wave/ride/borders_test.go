@@ -412,9 +412,9 @@ func TestNothingToRide(t *testing.T) {
 		return r
 	}
 	// No waves, though they have a period: only the wind counts.
-	calm := of(ride.Sea{Wind: 6, Depth: 0.5})
+	calm := of(ride.Sea{Wind: 6, Depth: 8})
 	for _, y := range []ride.System{{Tp: 4}, {Tp: 4, Off: 70, Gamma: 2}} {
-		if r := of(ride.Sea{WindSea: y, Swell: y, Wind: 6, Depth: 0.5}); r.Speed != calm.Speed || r.Spread != calm.Spread || r.Remarks != 0 || r.RideableHs != 0 || r.EnergyShare != 0 || r.DominantCatch != 0 || r.DominantShare != 0 || r.WaveShare != 0 {
+		if r := of(ride.Sea{WindSea: y, Swell: y, Wind: 6, Depth: 8}); r.Speed != calm.Speed || r.Spread != calm.Spread || r.Remarks != 0 || r.RideableHs != 0 || r.EnergyShare != 0 || r.DominantCatch != 0 || r.DominantShare != 0 || r.WaveShare != 0 {
 			t.Errorf("without waves: %+v, want %+v", r, calm)
 		}
 	}

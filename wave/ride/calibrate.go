@@ -100,7 +100,7 @@ func (p Paddler) WithDownwindMean(sea Sea, speed float64) (Paddler, error) {
 	if !(speed <= fast && speed >= slow) {
 		return Paddler{}, fmt.Errorf("%w: a mean of %v m/s in this sea is outside %.3g to %.3g m/s", ErrCalibration, speed, slow, fast)
 	}
-	lo, hi = halve(lo, hi, 1e-9*prior, func(drag float64) bool { return at(drag) < speed })
+	lo, hi = halve(lo, hi, 1e-9, func(drag float64) bool { return at(drag) < speed })
 	r.Drag = (lo + hi) / 2
 	return r, nil
 }

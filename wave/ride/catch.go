@@ -80,7 +80,7 @@ func (s *surge) catchForce(w train, e effort, u, start float64) float64 {
 		}
 		f *= 2
 	}
-	_, f = halve(f, 2*f, 1e-5*f, inTime)
+	_, f = halve(f, 2*f, 1e-4, inTime)
 	return f
 }
 
@@ -190,7 +190,7 @@ func (s *surge) inevitableForce(w train, e effort, u float64) float64 {
 		hi *= 1.3
 		ghi := excess(hi)
 		if ghi <= 0 {
-			return illinois(excess, lo, glo, hi, ghi, 1e-9*hi)
+			return illinois(excess, lo, glo, hi, ghi, 1e-7)
 		}
 		lo, glo = hi, ghi
 	}

@@ -40,7 +40,7 @@ func (p Paddler) Strength(b Bump) (Strength, error) {
 
 	// Each threshold is the least effort for which something holds.
 	least := func(enough func(e effort) bool) float64 {
-		_, hi := halve(0, w.c, 1e-9*w.c, func(vs float64) bool { return enough(s.effort(vs)) })
+		_, hi := halve(0, w.c, 1e-9, func(vs float64) bool { return enough(s.effort(vs)) })
 		return hi
 	}
 	holds := func(e effort) bool { return -s.balance(w.c, e, u) <= f }
