@@ -42,12 +42,13 @@ func (s *surge) behind(w train, f float64, e effort, u, to float64, steps int) f
 	span := to - psiU
 	y := math.Sqrt(leave / span)
 	h := (1 - y) / float64(steps)
+	scale := 2 * span / kM
 	rate := func(y, def float64) float64 {
 		if !(def > 0) { // from a board faster than the wave
 			return math.NaN()
 		}
 		g := s.balance(w.c-def, e, u) + f*math.Sin(psiU+span*y*y)
-		return 2 * y * span * g / (kM * def)
+		return scale * y * g / def
 	}
 	def := sigma * leave
 	for range steps {
@@ -57,11 +58,11 @@ func (s *surge) behind(w train, f float64, e effort, u, to float64, steps int) f
 		k4 := rate(y+h, def+h*k3)
 		def += h / 6 * (k1 + 2*k2 + 2*k3 + k4)
 		y += h
+		if !(def > 0) {
+			return 0
+		}
 	}
-	if def > 0 {
-		return def
-	}
-	return 0
+	return def
 }
 
 // catchForce returns the least push that brings a board at start in the
@@ -165,9 +166,10 @@ func (s *surge) damping(w train, f float64, e effort, u float64) float64 {
 
 // overSeparatrix is the mean of G(c − q sin y) over a quarter turn, by n points.
 func (s *surge) overSeparatrix(w train, q float64, e effort, u float64, n int) float64 {
+	step := math.Pi / 2 / float64(n)
 	sum := 0.0
 	for i := range n {
-		sum += s.balance(w.c-q*math.Sin((float64(i)+0.5)*(math.Pi/2)/float64(n)), e, u)
+		sum += s.balance(w.c-q*math.Sin((float64(i)+0.5)*step), e, u)
 	}
 	return sum / float64(n)
 }
