@@ -1,6 +1,7 @@
 package ride_test
 
 import (
+	"cmp"
 	"math"
 	"testing"
 
@@ -97,6 +98,9 @@ func TestPriors(t *testing.T) {
 			if got[i] != x.Value || !(x.Value > x.Low && x.Value < x.High && x.Spread > 0) || x.Field == "" || x.Unit == "" || x.Provenance == "" {
 				t.Errorf("%s: %+v, resolved %v", craft, x, got[i])
 			}
+		}
+		if p.Craft != cmp.Or(craft, ride.Board) {
+			t.Errorf("%q is resolved as %q", craft, p.Craft)
 		}
 		again, err := p.Resolved()
 		if err != nil || again != p {
