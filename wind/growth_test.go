@@ -241,6 +241,20 @@ func TestGrowRestrictedTakesTheLongestWaves(t *testing.T) {
 	}
 }
 
+// TestRestrictedCalm: no wind raises nothing on restricted water, and what is not known is another thing.
+func TestRestrictedCalm(t *testing.T) {
+	lake := func(from float64) float64 { return 2e3 + 20*from }
+	if sea := wind.GrowRestricted(lake, wind.Conditions{From: 125, Duration: 3600, MeanDepth: inf}); !sea.Known() || sea.Hs != 0 || sea.Limit != wind.LimitCalm {
+		t.Errorf("%+v", sea)
+	}
+	s := wind.Hindcast{Law: wind.Smith, Fetch: lake, Restricted: true}.Stepper()
+	s.Steady(wind.Wind{Speed: 9, From: 125, Gust: math.NaN()}, 3600)
+	s.Steady(wind.Wind{From: 125, Gust: math.NaN()}, 24*3600)
+	if state := s.State(); !state.Known() || !(state.Sea.Hs < 0.01) {
+		t.Errorf("%+v", state)
+	}
+}
+
 // GrowRestricted is its parts put together by hand, whichever side of north the wind is.
 func TestGrowRestrictedIsItsParts(t *testing.T) {
 	lake := func(from float64) float64 { // along north and south
