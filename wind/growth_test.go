@@ -244,7 +244,7 @@ func TestGrowRestrictedTakesTheLongestWaves(t *testing.T) {
 // TestRestrictedCalm: no wind raises nothing on restricted water, and what is not known is another thing.
 func TestRestrictedCalm(t *testing.T) {
 	lake := func(from float64) float64 { return 2e3 + 20*from }
-	if sea := wind.GrowRestricted(lake, wind.Conditions{From: 125, Duration: 3600, MeanDepth: inf}); !sea.Known() || sea.Hs != 0 || sea.Limit != wind.LimitCalm {
+	if sea := wind.GrowRestricted(lake, wind.Conditions{From: 125, Duration: 3600, MeanDepth: inf}); !sea.Known() || sea.Hs != 0 || sea.Limit != wind.LimitCalm || math.IsNaN(sea.From) {
 		t.Errorf("%+v", sea)
 	}
 	s := wind.Hindcast{Law: wind.Smith, Fetch: lake, Restricted: true}.Stepper()
