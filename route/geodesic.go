@@ -248,7 +248,9 @@ func (p *arc) set(lat1, lat2, lon12, rest float64) {
 func (p *arc) start() (sig12, dnm float64) {
 	g := p.g
 	sig12 = -1
-	sbet12 := p.sbet2*p.cbet1 - p.cbet2*p.sbet1
+	// Rounded before they are subtracted, so that equal latitudes differ by nothing where
+	// multiplications are fused.
+	sbet12 := float64(p.sbet2*p.cbet1) - float64(p.cbet2*p.sbet1)
 	cbet12 := p.cbet2*p.cbet1 + p.sbet2*p.sbet1
 	sbet12a := p.sbet2*p.cbet1 + p.cbet2*p.sbet1
 	short := cbet12 >= 0 && sbet12 < 0.5 && p.cbet2*p.lam12 < 0.5
