@@ -100,7 +100,7 @@ func TestDaylightAgainstAltitude(t *testing.T) {
 						at = d.Transit.Add(-time.Duration(m) * time.Minute)
 					}
 					h, _ := route.SunAltitude(p, at)
-					if (e.State == route.StaysAbove) != (h > altitudes[i]) && math.Abs(h-altitudes[i]) > 0.01 {
+					if (e.State == route.StaysAbove) != (h > altitudes[i]) && !(math.Abs(h-altitudes[i]) <= 0.01) {
 						t.Fatalf("%s %v, but at %v the Sun is at %v", e.State, altitudes[i], at, h)
 					}
 				}

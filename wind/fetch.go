@@ -190,8 +190,9 @@ func fullFetch(u, gravity float64) float64 {
 
 // sectors are fetches averaged over 15 degrees, in directions a degree apart.
 type sectors struct {
-	length []float64 // metres
-	power  []float64 // length^0.28
+	length []float64                        // metres
+	power  []float64                        // length^0.28
+	off    [90]struct{ cos, power float64 } // of whole degrees off the wind: cos, cos^0.44
 }
 
 // newSectors averages n fetches, the first about the direction from.
@@ -200,7 +201,11 @@ func newSectors(fetch func(from float64) float64, from float64, n int) sectors {
 	for i := range rays {
 		rays[i] = fetch(angle.Wrap(from + float64(i-7)))
 	}
-	s := sectors{make([]float64, n), make([]float64, n)}
+	s := sectors{length: make([]float64, n), power: make([]float64, n)}
+	for o := range s.off {
+		c := math.Cos(angle.Radians(float64(o)))
+		s.off[o].cos, s.off[o].power = c, math.Pow(c, 0.44)
+	}
 	for i := range s.length {
 		for _, ray := range rays[i : i+15] {
 			s.length[i] += ray / 15
@@ -218,7 +223,7 @@ func (s *sectors) best(i int, full float64) (sector int, off float64) {
 	sector, greatest := i, 0.0
 	for k := range 2*89 + 1 { // nearest the wind first, so that a tie stays near it
 		o := (k + 1) / 2
-		c := offWind[o]
+		c := s.off[o]
 		if k%2 == 1 {
 			o = -o
 		}
@@ -233,12 +238,3 @@ func (s *sectors) best(i int, full float64) (sector int, off float64) {
 	}
 	return sector, off
 }
-
-// offWind holds cos and cos^0.44 of each whole degree off the wind.
-var offWind = func() (all [90]struct{ cos, power float64 }) {
-	for o := range all {
-		c := math.Cos(angle.Radians(float64(o)))
-		all[o].cos, all[o].power = c, math.Pow(c, 0.44)
-	}
-	return all
-}()

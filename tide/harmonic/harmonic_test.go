@@ -686,7 +686,7 @@ func TestWindowsAgreeWithHeights(t *testing.T) {
 			for _, w := range open {
 				in = in || w.Contains(at)
 			}
-			if h := td.Height(at); in != (h >= level) && math.Abs(h-level) > 1e-6 && !at.Equal(utc("2027-01-01 00:00")) {
+			if h := td.Height(at); in != (h >= level) && !(math.Abs(h-level) <= 1e-6) && !at.Equal(utc("2027-01-01 00:00")) {
 				t.Fatalf("%v: height %v, level %v, open %v", at, h, level, in)
 			}
 		}
